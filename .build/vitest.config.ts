@@ -1,0 +1,23 @@
+import { join } from 'node:path';
+import { defineConfig } from 'vitest/config';
+import { rulepack } from './rulepack.ts';
+
+const root = join(import.meta.dirname, '..');
+
+export default defineConfig({
+  root,
+  define: { DIEWRIGHT_VERSION: JSON.stringify('0.0.0-test') },
+  plugins: [
+    {
+      name: 'virtual-rulebook',
+      resolveId: (id) => (id === 'virtual:rulebook' ? '\0virtual:rulebook' : undefined),
+      load: (id) => (id === '\0virtual:rulebook' ? `export default ${JSON.stringify(rulepack(join(root, 'rules')))}` : undefined),
+    },
+  ],
+  test: {
+    include: ['tests/**/*.test.ts'],
+    testTimeout: 60_000,
+    reporters: process.env['CI'] ? ['default', 'json'] : ['default'],
+    outputFile: { json: 'node_modules/.cache/test-results.json' },
+  },
+});

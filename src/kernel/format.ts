@@ -1,0 +1,25 @@
+import type { Unit } from './units.ts';
+
+/**
+ * A number as a plan prints it: three significant digits below 1000, four above, no grouping, no exponent for
+ * engineering sizes. These are estimates; more digits would claim what the figures do not hold.
+ */
+export function formatNumber(value: number, digits?: number): string {
+  if (!Number.isFinite(value)) return String(value);
+  if (digits !== undefined) return withoutNegativeZero(value.toFixed(digits));
+  const size = Math.abs(value);
+  if (size === 0) return '0';
+  if (size >= 1e9 || size < 1e-4) return value.toExponential(2);
+  const significant = size >= 1000 ? Math.max(4, Math.floor(Math.log10(size)) - 1) : 3;
+  return withoutNegativeZero(String(Number(value.toPrecision(significant))));
+}
+
+/** Number and unit with a space (SI Brochure 5.4.3), the bare number for dimension one. */
+export function formatQuantity(value: number, unit: Unit, digits?: number): string {
+  const number = formatNumber(value, digits);
+  return unit === '1' ? number : `${number} ${unit}`;
+}
+
+function withoutNegativeZero(text: string): string {
+  return /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
+}

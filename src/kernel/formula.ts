@@ -1,0 +1,76 @@
+import { formatQuantity } from './format.ts';
+import type { SourceRef, Status } from './status.ts';
+import type { Unit } from './units.ts';
+
+/** One input of a formula. `range` is where the formula holds, in `unit`; it is also where its tests draw points. */
+export interface FormulaInput<U extends Unit = Unit> {
+  readonly symbol: string;
+  readonly unit: U;
+  readonly meaning: string;
+  readonly range: readonly [least: number, greatest: number];
+  /** Physically possible values; a value outside is always refused. Default `positive`. */
+  readonly domain?: 'positive' | 'not-negative' | 'any';
+  /** Taken when the input is not given. */
+  readonly default?: number;
+}
+
+export type FormulaInputs = Readonly<Record<string, FormulaInput>>;
+export type FormulaNumbers<I extends FormulaInputs> = { readonly [K in keyof I]: number };
+
+/** A condition that ties several inputs together, such as "T_f > T_d". Broken: the formula refuses. */
+export interface FormulaCondition<I extends FormulaInputs> {
+  readonly text: string;
+  readonly holds: (x: FormulaNumbers<I>) => boolean;
+}
+
+/**
+ * A formula: numbers in the units named, a number in the unit named, and everything needed to print and to check it.
+ * `equation` is written in the symbols of the inputs, in the syntax of mathjs, so that a test can evaluate the printed
+ * text and compare it with `compute`. `where` defines helper symbols, evaluated in order before the equation.
+ */
+export interface Formula<I extends FormulaInputs = FormulaInputs, O extends Unit = Unit> {
+  /** `topic.name` in kebab-case. */
+  readonly id: string;
+  readonly title: string;
+  readonly symbol: string;
+  readonly inputs: I;
+  readonly unit: O;
+  readonly equation: string;
+  readonly where?: readonly { readonly symbol: string; readonly equation: string }[];
+  /** For an equation without closed form: `equation` is the residual, zero at the result. */
+  readonly implicit?: true;
+  readonly requires?: readonly FormulaCondition<I>[];
+  /** What happens when an input lies outside its `range`. */
+  readonly outside: 'refuse' | 'clamp' | 'extrapolate';
+  readonly source: readonly SourceRef[];
+  readonly status: Status;
+  /** What is known of its accuracy, and where it should not be believed. */
+  readonly accuracy: string;
+  readonly compute: (x: FormulaNumbers<I>) => number;
+}
+
+/** Declares a formula; the identity function that makes TypeScript infer the units as literal types. */
+export function defineFormula<const I extends FormulaInputs, const O extends Unit>(spec: Formula<I, O>): Formula<I, O> {
+  return spec;
+}
+
+/** `where` lines and the equation, with each symbol of an input replaced by its number; then the result. */
+export function substitute(formula: Formula, numbers: Readonly<Record<string, number>>, result: number): string[] {
+  const bySymbol = new Map<string, string>();
+  for (const [name, input] of Object.entries(formula.inputs)) {
+    bySymbol.set(input.symbol, plainNumber(numbers[name] as number));
+  }
+  const fill = (equation: string): string => equation.replace(/[A-Za-z_][A-Za-z0-9_]*/g, (word) => bySymbol.get(word) ?? word);
+  const lines = (formula.where ?? []).map((line) => `${line.symbol} = ${fill(line.equation)}`);
+  const printed = formatQuantity(result, formula.unit);
+  lines.push(
+    formula.implicit ? `0 = ${fill(formula.equation)} at ${formula.symbol} = ${printed}` : `${formula.symbol} = ${fill(formula.equation)} = ${printed}`,
+  );
+  return lines;
+}
+
+/** Enough digits to recompute by hand, none of the binary noise; negative numbers in brackets. */
+function plainNumber(value: number): string {
+  const text = String(Number(value.toPrecision(6)));
+  return value < 0 ? `(${text})` : text;
+}

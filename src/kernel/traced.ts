@@ -1,0 +1,345 @@
+import type { Formula, FormulaInputs, FormulaNumbers } from './formula.ts';
+import { formatNumber, formatQuantity } from './format.ts';
+import type { Place } from './place.ts';
+import { mergeSources, type SourceRef, type Status, weakest } from './status.ts';
+import { convert, type SameDimension, type Unit } from './units.ts';
+
+export type Kind = 'input' | 'default' | 'pinned' | 'table' | 'formula' | 'choice' | 'assumption';
+/** Whether the figure lies inside the valid range of the formula or table that gave it. */
+export type RangeVerdict = 'inside' | 'clamped' | 'extrapolated';
+
+export interface TracedFields<U extends Unit> {
+  readonly id: string;
+  readonly value: number;
+  readonly unit: U;
+  readonly kind: Kind;
+  readonly parents: readonly Traced[];
+  readonly source: readonly SourceRef[];
+  readonly status: Status;
+  readonly range: RangeVerdict;
+  readonly at?: Place | undefined;
+  /** One sentence: why this value, what it assumes. */
+  readonly note?: string | undefined;
+  /** As the user wrote it, where the user wrote it. */
+  readonly written?: string | undefined;
+  readonly formula?: Formula | undefined;
+  /** Id of the table the figure was read from. */
+  readonly table?: string | undefined;
+}
+
+/**
+ * The only number that crosses a folder border above `physics`. It cannot be built from an object literal: the
+ * constructors below are the only road, and each demands what makes the number checkable.
+ */
+export class Traced<U extends Unit = Unit> implements TracedFields<U> {
+  readonly #fields: TracedFields<U>;
+
+  private constructor(fields: TracedFields<U>) {
+    if (!Number.isFinite(fields.value)) throw new RangeError(`${fields.id} is not a finite number`);
+    this.#fields = fields;
+  }
+
+  get id(): string {
+    return this.#fields.id;
+  }
+  get value(): number {
+    return this.#fields.value;
+  }
+  get unit(): U {
+    return this.#fields.unit;
+  }
+  get kind(): Kind {
+    return this.#fields.kind;
+  }
+  get parents(): readonly Traced[] {
+    return this.#fields.parents;
+  }
+  get source(): readonly SourceRef[] {
+    return this.#fields.source;
+  }
+  get status(): Status {
+    return this.#fields.status;
+  }
+  get range(): RangeVerdict {
+    return this.#fields.range;
+  }
+  get at(): Place | undefined {
+    return this.#fields.at;
+  }
+  get note(): string | undefined {
+    return this.#fields.note;
+  }
+  get written(): string | undefined {
+    return this.#fields.written;
+  }
+  get formula(): Formula | undefined {
+    return this.#fields.formula;
+  }
+  get table(): string | undefined {
+    return this.#fields.table;
+  }
+
+  /** A value that the user wrote for this part or plant. */
+  static input<U extends Unit>(
+    id: string,
+    value: number,
+    unit: U,
+    from: { at?: Place | undefined; written?: string; source: SourceRef; note?: string },
+  ): Traced<U> {
+    return new Traced({
+      id,
+      value,
+      unit,
+      kind: 'input',
+      parents: [],
+      source: [from.source],
+      status: 'source',
+      range: 'inside',
+      at: from.at,
+      written: from.written,
+      note: from.note,
+    });
+  }
+
+  /** A decision that the engineer has taken in `pinned:`; `instead` is what the tool had worked out, if anything. */
+  static pinned<U extends Unit>(
+    id: string,
+    value: number,
+    unit: U,
+    from: { at?: Place | undefined; written?: string; source: SourceRef; instead?: Traced<U> | undefined },
+  ): Traced<U> {
+    const note = from.instead === undefined ? 'pinned by the engineer' : `pinned by the engineer; worked out: ${printTraced(from.instead)}`;
+    return new Traced({
+      id,
+      value,
+      unit,
+      kind: 'pinned',
+      parents: [],
+      source: [from.source],
+      status: 'source',
+      range: 'inside',
+      at: from.at,
+      written: from.written,
+      note,
+    });
+  }
+
+  /** A figure that fills a gap; `note` says why this one. Listed in the plan. */
+  static assumption<U extends Unit>(
+    id: string,
+    value: number,
+    unit: U,
+    from: { note: string; source?: readonly SourceRef[]; status: Status; parents?: readonly Traced[] },
+  ): Traced<U> {
+    const parents = from.parents ?? [];
+    return new Traced({
+      id,
+      value,
+      unit,
+      kind: 'assumption',
+      parents,
+      source: from.source ?? [],
+      status: weakest(from.status, ...parents.map((p) => p.status)),
+      range: 'inside',
+      note: from.note,
+    });
+  }
+
+  /** A figure of the plant or of an alloy record, or one read from a table at the given axes. */
+  static table<U extends Unit>(
+    id: string,
+    value: number,
+    unit: U,
+    from: {
+      table: string;
+      source: readonly SourceRef[];
+      status: Status;
+      parents?: readonly Traced[];
+      range?: RangeVerdict;
+      note?: string | undefined;
+      at?: Place | undefined;
+    },
+  ): Traced<U> {
+    const parents = from.parents ?? [];
+    return new Traced({
+      id,
+      value,
+      unit,
+      kind: 'table',
+      parents,
+      source: from.source,
+      status: weakest(from.status, ...parents.map((p) => p.status)),
+      range: worstRange([from.range ?? 'inside', ...parents.map((p) => p.range)]),
+      table: from.table,
+      note: from.note,
+      at: from.at,
+    });
+  }
+
+  /** A number that follows from a decision, such as the count of slides. */
+  static choice<U extends Unit>(
+    id: string,
+    value: number,
+    unit: U,
+    from: { note: string; source?: readonly SourceRef[]; status: Status; parents?: readonly Traced[] },
+  ): Traced<U> {
+    const parents = from.parents ?? [];
+    return new Traced({
+      id,
+      value,
+      unit,
+      kind: 'choice',
+      parents,
+      source: from.source ?? [],
+      status: weakest(from.status, ...parents.map((p) => p.status)),
+      range: 'inside',
+      note: from.note,
+    });
+  }
+
+  /** The result of a formula; use `applyFormula`, which checks the inputs first. */
+  static formula<U extends Unit>(
+    id: string,
+    value: number,
+    formula: Formula<FormulaInputs, U>,
+    parents: readonly Traced[],
+    range: RangeVerdict,
+    note?: string,
+  ): Traced<U> {
+    return new Traced({
+      id,
+      value,
+      unit: formula.unit,
+      kind: 'formula',
+      parents,
+      source: mergeSources(formula.source),
+      status: weakest(formula.status, ...parents.map((p) => p.status)),
+      range: worstRange([range, ...parents.map((p) => p.range)]),
+      formula: formula as unknown as Formula,
+      note,
+    });
+  }
+
+  /** The same value under the same id in another unit of its dimension; the compiler refuses any other. */
+  in<V extends SameDimension<U>>(unit: V): Traced<V> {
+    if ((unit as Unit) === this.unit) return this as unknown as Traced<V>;
+    return new Traced<V>({ ...this.#fields, value: convert(this.value, this.unit, unit), unit });
+  }
+
+  /** The same figure, with its whole derivation, filed under another id. */
+  as(id: string, note?: string): Traced<U> {
+    return new Traced({ ...this.#fields, id, note: note ?? this.note });
+  }
+}
+
+function worstRange(list: readonly RangeVerdict[]): RangeVerdict {
+  if (list.includes('extrapolated')) return 'extrapolated';
+  return list.includes('clamped') ? 'clamped' : 'inside';
+}
+
+/** Number and unit as the plan prints them: an input as the user wrote it, anything else rounded. */
+export function printTraced(traced: Traced, digits?: number): string {
+  return traced.written ?? formatQuantity(traced.value, traced.unit, digits);
+}
+
+/** Why a formula or table gave no number. */
+export class Refusal extends Error {
+  constructor(
+    /** Code of the finding, such as `range/fill.longest-time`. */
+    readonly code: string,
+    message: string,
+    readonly fix: string,
+    readonly values: readonly Traced[] = [],
+  ) {
+    super(message);
+    this.name = 'Refusal';
+  }
+}
+
+export type FormulaArguments<I extends FormulaInputs> = {
+  readonly [K in keyof I as I[K] extends { readonly default: number } ? never : K]: Traced<I[K]['unit']>;
+} & {
+  readonly [K in keyof I as I[K] extends { readonly default: number } ? K : never]?: Traced<I[K]['unit']> | undefined;
+};
+
+export interface Applied<U extends Unit> {
+  readonly result: Traced<U>;
+  /** One sentence for each input that lies outside the range in which the formula holds. */
+  readonly warnings: readonly string[];
+}
+
+/**
+ * Applies a formula to traced values; each must carry the unit that the formula names, or it does not compile.
+ * @throws Refusal when an input is physically impossible, a condition is broken, or the range is exceeded and the formula refuses.
+ */
+export function applyFormula<I extends FormulaInputs, O extends Unit>(
+  formula: Formula<I, O>,
+  args: FormulaArguments<I>,
+  options: { readonly id?: string; readonly note?: string } = {},
+): Applied<O> {
+  const given = args as Readonly<Record<string, Traced | undefined>>;
+  const numbers: Record<string, number> = {};
+  const parents: Traced[] = [];
+  for (const [name, input] of Object.entries(formula.inputs)) {
+    const traced = given[name];
+    if (traced !== undefined) {
+      if (traced.unit !== input.unit) throw new TypeError(`${formula.id}: ${name} must be in ${input.unit}, not ${traced.unit}`);
+      parents.push(traced);
+      numbers[name] = traced.value;
+    } else if (input.default !== undefined) numbers[name] = input.default;
+    else throw new TypeError(`${formula.id}: ${name} is missing`);
+  }
+  const checked = checkNumbers(formula as unknown as Formula, numbers, parents);
+  const value = formula.compute(checked.numbers as FormulaNumbers<I>);
+  if (!Number.isFinite(value)) {
+    throw new Refusal(`range/${formula.id}`, `${formula.title} has no finite result for these inputs`, 'check the inputs', parents);
+  }
+  const result = Traced.formula(options.id ?? formula.id, value, formula as unknown as Formula<FormulaInputs, O>, parents, checked.verdict, options.note);
+  return { result, warnings: checked.warnings };
+}
+
+/**
+ * Holds numbers against a formula's domain, conditions and range.
+ * @throws Refusal as `applyFormula` does.
+ */
+export function checkNumbers(
+  formula: Formula,
+  numbers: Readonly<Record<string, number>>,
+  values: readonly Traced[] = [],
+): { readonly numbers: Record<string, number>; readonly verdict: RangeVerdict; readonly warnings: string[] } {
+  const used: Record<string, number> = { ...numbers };
+  const warnings: string[] = [];
+  const code = `range/${formula.id}`;
+  let verdict: RangeVerdict = 'inside';
+  for (const [name, input] of Object.entries(formula.inputs)) {
+    const value = numbers[name] as number;
+    const domain = input.domain ?? 'positive';
+    const shown = formatQuantity(value, input.unit);
+    if (!Number.isFinite(value) || (domain === 'positive' && value <= 0) || (domain === 'not-negative' && value < 0)) {
+      throw new Refusal(
+        code,
+        `${formula.title}: ${name} (${input.meaning}) is ${shown}, but must be ${domain === 'positive' ? 'above 0' : 'a number of 0 or more'}`,
+        `give ${name} a possible value`,
+        values,
+      );
+    }
+    const [least, greatest] = input.range;
+    if (value >= least && value <= greatest) continue;
+    const sentence = `${name} = ${shown} lies outside ${formatNumber(least)} to ${formatQuantity(greatest, input.unit)}, where ${formula.title.toLowerCase()} (${formula.id}) holds`;
+    if (formula.outside === 'refuse') throw new Refusal(code, sentence, `give ${name} a value inside the range, or pin ${formula.id}`, values);
+    if (formula.outside === 'clamp') {
+      used[name] = Math.min(Math.max(value, least), greatest);
+      verdict = 'clamped';
+      warnings.push(`${sentence}; the nearest value inside was used`);
+    } else {
+      verdict = 'extrapolated';
+      warnings.push(`${sentence}; the result is an extrapolation`);
+    }
+  }
+  for (const condition of formula.requires ?? []) {
+    if (!condition.holds(used as never)) {
+      throw new Refusal(code, `${formula.title} needs ${condition.text}`, 'check the inputs named', values);
+    }
+  }
+  return { numbers: used, verdict, warnings };
+}

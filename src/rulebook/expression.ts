@@ -1,0 +1,35 @@
+import { Environment } from '@marcbachmann/cel-js';
+import type { Binding } from './types.ts';
+
+export type Bound = Readonly<Record<string, number | string | boolean>>;
+export type Expression = (values: Bound) => unknown;
+
+/** A CEL environment in which each bound name has its type: numbers with a unit are doubles, text facts are strings. */
+function environment(uses: readonly Binding[]): Environment {
+  const env = new Environment();
+  for (const binding of uses) env.registerVariable(binding.name, binding.unit === undefined ? 'string' : 'double');
+  return env;
+}
+
+/**
+ * Parses an expression for repeated evaluation.
+ * @throws Error with the library's message when it does not parse (built-in rules are checked when they are compiled).
+ */
+export function parseExpression(text: string, uses: readonly Binding[]): Expression {
+  const parsed = environment(uses).parse(text);
+  return (values) => parsed(values as Record<string, unknown>);
+}
+
+/** The fault of an expression that must give `wanted`, in one line, or undefined when it is sound. */
+export function expressionFault(text: string, uses: readonly Binding[], wanted: 'bool' | 'number'): string | undefined {
+  let checked: { valid: boolean; type?: string; error?: Error };
+  try {
+    checked = environment(uses).check(text) as typeof checked;
+  } catch (error) {
+    checked = { valid: false, error: error as Error };
+  }
+  if (!checked.valid) return (checked.error?.message ?? 'is not a valid expression').split('\n')[0] as string;
+  const type = checked.type ?? 'dyn';
+  const fits = wanted === 'bool' ? ['bool', 'dyn'] : ['double', 'int', 'dyn'];
+  return fits.includes(type) ? undefined : `gives a ${type}, but a ${wanted} is wanted`;
+}

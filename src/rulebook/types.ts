@@ -1,0 +1,161 @@
+import type { SourceRef, Status } from '../kernel/status.ts';
+import type { Unit } from '../kernel/units.ts';
+
+/** The rulebook is plain data: what is compiled at build time is what is loaded, with no YAML in between. */
+export interface Rulebook {
+  readonly tables: Readonly<Record<string, Table>>;
+  readonly choices: Readonly<Record<string, Choice>>;
+  readonly limits: Readonly<Record<string, Limit>>;
+  readonly cautions: Readonly<Record<string, Caution>>;
+  readonly alloys: Readonly<Record<string, Alloy>>;
+  readonly sources: Readonly<Record<string, Source>>;
+  /** Text of the built-in plant, read by the same reader as the user's. */
+  readonly plants: Readonly<Record<string, string>>;
+}
+
+/** Where a figure, a row or a rule comes from. */
+export interface Origin {
+  readonly status: Status;
+  readonly source: readonly SourceRef[];
+}
+
+export interface Figure extends Origin {
+  readonly value: number;
+  readonly note?: string;
+}
+
+export type Axis =
+  | { readonly name: string; readonly kind: 'word'; readonly values: readonly string[] }
+  | {
+      readonly name: string;
+      readonly kind: 'number';
+      readonly unit: Unit;
+      readonly reading: 'up-to' | 'linear';
+      readonly outside: 'refuse' | 'clamp' | 'extrapolate';
+    };
+
+export interface Column {
+  readonly name: string;
+  readonly unit: Unit;
+  readonly meaning: string;
+}
+
+export interface TableRow {
+  readonly at: Readonly<Record<string, string | number>>;
+  readonly cells: Readonly<Record<string, Figure | null>>;
+}
+
+export interface Table {
+  readonly id: string;
+  readonly title: string;
+  readonly about: string;
+  readonly axes: readonly Axis[];
+  readonly gives: readonly Column[];
+  readonly rows: readonly TableRow[];
+  readonly notes: readonly string[];
+}
+
+/** A name in an expression, bound to a plan value in a unit, or to a text fact when `unit` is absent. */
+export interface Binding {
+  readonly name: string;
+  readonly id: string;
+  readonly unit?: Unit;
+}
+
+export interface ChoiceRow extends Origin {
+  readonly when: string;
+  readonly choose: string;
+  readonly because: string;
+}
+
+export interface Choice {
+  /** `topic.name`, the id of the decision. */
+  readonly id: string;
+  readonly title: string;
+  readonly uses: readonly Binding[];
+  readonly rows: readonly ChoiceRow[];
+  readonly examples: readonly { readonly given: Given; readonly chooses: string }[];
+}
+
+export type Given = Readonly<Record<string, number | string | boolean>>;
+
+export const ITEM_KINDS = ['hole', 'wall', 'undercut', 'insert', 'rib', 'fillet', 'dimension', 'machining', 'slide', 'certificate'] as const;
+export type ItemKind = (typeof ITEM_KINDS)[number];
+
+export interface Limit extends Origin {
+  /** The path of the file below `limits/`, without extension. */
+  readonly id: string;
+  readonly title: string;
+  readonly each?: ItemKind;
+  readonly uses: readonly Binding[];
+  readonly when: string;
+  readonly require: string;
+  readonly severity: 'error' | 'warning' | 'note';
+  readonly message: string;
+  readonly why: string;
+  readonly fix: string;
+  readonly at?: string;
+  readonly examples: readonly { readonly given: Given; readonly holds: boolean }[];
+}
+
+/** A hazard, the decision that triggers it, what to do, and the document to defer to. */
+export interface Caution extends Origin {
+  readonly id: string;
+  readonly title: string;
+  readonly uses: readonly Binding[];
+  readonly when: string;
+  readonly text: string;
+  readonly defer: string;
+  readonly examples: readonly { readonly given: Given; readonly applies: boolean }[];
+}
+
+export interface Designation {
+  readonly system: string;
+  readonly code: string;
+  readonly near?: boolean;
+  readonly status?: Status;
+}
+
+export interface AlloyProperty extends Origin {
+  readonly unit: Unit;
+  readonly value?: number;
+  readonly least?: number;
+  readonly greatest?: number;
+  readonly note?: string;
+  readonly others?: readonly {
+    readonly value?: number;
+    readonly least?: number;
+    readonly greatest?: number;
+    readonly source?: readonly SourceRef[];
+    readonly note?: string;
+  }[];
+}
+
+export interface Alloy {
+  readonly id: string;
+  readonly family: string;
+  readonly name: string;
+  readonly designations: readonly Designation[];
+  readonly chamber: Origin & { readonly allows: readonly ('hot' | 'cold')[]; readonly note?: string };
+  readonly composition: Origin & {
+    readonly unit: string;
+    readonly balance: string;
+    readonly limits: Readonly<Record<string, readonly [number | null, number | null]>>;
+    readonly note?: string;
+  };
+  readonly properties: Readonly<Record<string, AlloyProperty>>;
+  readonly ratings?: Readonly<Record<string, unknown>>;
+  readonly notes: readonly string[];
+}
+
+export interface Source {
+  readonly key: string;
+  readonly title: string;
+  readonly author?: string;
+  readonly publisher?: string;
+  readonly edition?: string;
+  readonly year?: string;
+  readonly read: string;
+  readonly vendor?: boolean;
+  readonly errata?: readonly string[];
+}
