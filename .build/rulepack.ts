@@ -3,7 +3,7 @@ import { join, relative } from 'node:path';
 import { wordOf } from '../src/engine/vocabulary/index.ts';
 import type { Diagnostic } from '../src/kernel/diagnostic.ts';
 import type { SourceText } from '../src/kernel/place.ts';
-import { compileRulebook, type Compiled } from '../src/rulebook/compile.ts';
+import { type Compiled, compileRulebook } from '../src/rulebook/compile.ts';
 
 /** Every YAML file below a folder, named relative to it with forward slashes, in stable order. */
 export function readRules(folder: string): SourceText[] {

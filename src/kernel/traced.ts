@@ -1,5 +1,5 @@
-import type { Formula, FormulaInputs, FormulaNumbers } from './formula.ts';
 import { formatNumber, formatQuantity } from './format.ts';
+import type { Formula, FormulaInputs, FormulaNumbers } from './formula.ts';
 import type { Place } from './place.ts';
 import { mergeSources, type SourceRef, type Status, weakest } from './status.ts';
 import { convert, type SameDimension, type Unit } from './units.ts';
@@ -23,6 +23,8 @@ export interface TracedFields<U extends Unit> {
   /** As the user wrote it, where the user wrote it. */
   readonly written?: string | undefined;
   readonly formula?: Formula | undefined;
+  /** The numbers that the formula was worked out with, by input name, in the units it names. */
+  readonly numbers?: Readonly<Record<string, number>> | undefined;
   /** Id of the table the figure was read from. */
   readonly table?: string | undefined;
 }
@@ -75,6 +77,9 @@ export class Traced<U extends Unit = Unit> implements TracedFields<U> {
   get formula(): Formula | undefined {
     return this.#fields.formula;
   }
+  get numbers(): Readonly<Record<string, number>> | undefined {
+    return this.#fields.numbers;
+  }
   get table(): string | undefined {
     return this.#fields.table;
   }
@@ -99,6 +104,11 @@ export class Traced<U extends Unit = Unit> implements TracedFields<U> {
       written: from.written,
       note: from.note,
     });
+  }
+
+  /** What the format of the file lays down for a field that the user left out, such as a count of 1. */
+  static default<U extends Unit>(id: string, value: number, unit: U, from: { note: string; source: SourceRef; at?: Place | undefined }): Traced<U> {
+    return new Traced({ id, value, unit, kind: 'default', parents: [], source: [from.source], status: 'source', range: 'inside', at: from.at, note: from.note });
   }
 
   /** A decision that the engineer has taken in `pinned:`; `instead` is what the tool had worked out, if anything. */
@@ -204,7 +214,7 @@ export class Traced<U extends Unit = Unit> implements TracedFields<U> {
     formula: Formula<FormulaInputs, U>,
     parents: readonly Traced[],
     range: RangeVerdict,
-    note?: string,
+    from: { note?: string | undefined; numbers?: Readonly<Record<string, number>> } = {},
   ): Traced<U> {
     return new Traced({
       id,
@@ -216,7 +226,8 @@ export class Traced<U extends Unit = Unit> implements TracedFields<U> {
       status: weakest(formula.status, ...parents.map((p) => p.status)),
       range: worstRange([range, ...parents.map((p) => p.range)]),
       formula: formula as unknown as Formula,
-      note,
+      numbers: from.numbers,
+      note: from.note,
     });
   }
 
@@ -294,7 +305,10 @@ export function applyFormula<I extends FormulaInputs, O extends Unit>(
   if (!Number.isFinite(value)) {
     throw new Refusal(`range/${formula.id}`, `${formula.title} has no finite result for these inputs`, 'check the inputs', parents);
   }
-  const result = Traced.formula(options.id ?? formula.id, value, formula as unknown as Formula<FormulaInputs, O>, parents, checked.verdict, options.note);
+  const result = Traced.formula(options.id ?? formula.id, value, formula as unknown as Formula<FormulaInputs, O>, parents, checked.verdict, {
+    note: options.note,
+    numbers: checked.numbers,
+  });
   return { result, warnings: checked.warnings };
 }
 

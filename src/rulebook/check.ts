@@ -20,8 +20,8 @@ export function checkRulebook(rulebook: Rulebook, documents: ReadonlyMap<string,
   };
 
   const checkOrigin = (file: string, path: readonly (string | number)[], origin: Origin): void => {
-    if (origin.source.length === 0 && (origin.status === 'source' || origin.status === 'derived'))
-      report(file, path, 'no-source', `a figure of status "${origin.status}" names no source`, 'name the source, or mark it memory or practice');
+    if (origin.source.length === 0 && origin.status === 'source')
+      report(file, path, 'no-source', `a figure of status "${origin.status}" names no source`, 'name the source, or mark it derived, practice or memory');
     for (const ref of origin.source) {
       const key = sourceKey(ref);
       if (!OWN_SOURCES.has(key) && !Object.hasOwn(rulebook.sources, key))

@@ -1,6 +1,6 @@
 import { formatNumber } from '../kernel/format.ts';
 import { mergeSources, weakest } from '../kernel/status.ts';
-import { Refusal, type RangeVerdict, Traced } from '../kernel/traced.ts';
+import { type RangeVerdict, Refusal, Traced } from '../kernel/traced.ts';
 import { convert, type Unit } from '../kernel/units.ts';
 import type { Axis, Figure, Table, TableRow } from './types.ts';
 
