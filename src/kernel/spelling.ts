@@ -22,3 +22,15 @@ export function orList(words: readonly string[]): string {
   if (words.length <= 1) return words.join('');
   return `${words.slice(0, -1).join(', ')} or ${words[words.length - 1]}`;
 }
+
+/** The known words that are likeliest meant, nearest first, at most `most`: those that contain the word, and near spellings. */
+export function nearestWords(word: string, known: readonly string[], most = 3): string[] {
+  const lower = word.toLowerCase();
+  const allowed = Math.max(2, Math.floor(word.length / 3));
+  return known
+    .map((candidate) => ({ candidate, steps: candidate.toLowerCase().includes(lower) ? 0 : distance(lower, candidate.toLowerCase()) }))
+    .filter(({ steps }) => steps <= allowed)
+    .sort((a, b) => a.steps - b.steps || a.candidate.length - b.candidate.length || (a.candidate < b.candidate ? -1 : 1))
+    .slice(0, most)
+    .map(({ candidate }) => candidate);
+}

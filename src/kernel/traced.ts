@@ -108,7 +108,18 @@ export class Traced<U extends Unit = Unit> implements TracedFields<U> {
 
   /** What the format of the file lays down for a field that the user left out, such as a count of 1. */
   static default<U extends Unit>(id: string, value: number, unit: U, from: { note: string; source: SourceRef; at?: Place | undefined }): Traced<U> {
-    return new Traced({ id, value, unit, kind: 'default', parents: [], source: [from.source], status: 'source', range: 'inside', at: from.at, note: from.note });
+    return new Traced({
+      id,
+      value,
+      unit,
+      kind: 'default',
+      parents: [],
+      source: [from.source],
+      status: 'source',
+      range: 'inside',
+      at: from.at,
+      note: from.note,
+    });
   }
 
   /** A decision that the engineer has taken in `pinned:`; `instead` is what the tool had worked out, if anything. */

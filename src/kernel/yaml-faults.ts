@@ -90,10 +90,9 @@ function directiveAt(text: string): number | undefined {
 export function documentFaults(document: Document.Parsed, text: string): YamlFault[] {
   const errors = [...document.errors].sort((a, b) => a.pos[0] - b.pos[0]);
   if (errors.length === 0) return [];
-  const exhausted = errors.find((error) => error.code === 'RESOURCE_EXHAUSTION');
-  if (exhausted !== undefined) {
-    const start = exhausted.pos[0];
-    return [{ code: 'too-deep', message: 'lists and mappings are nested too deep', fix: 'check brackets and indentation', start, end: start + 1 }];
+  if (errors.some((error) => error.code === 'RESOURCE_EXHAUSTION')) {
+    // Where the library gives up depends on the memory at hand, so the place is the start of the file.
+    return [{ code: 'too-deep', message: 'lists and mappings are nested too deep', fix: 'check brackets and indentation', start: 0, end: 0 }];
   }
   const tabs = errors.flatMap((error) => tabFault(error, text));
   if (tabs.length > 0) return once(tabs);

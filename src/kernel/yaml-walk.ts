@@ -72,10 +72,8 @@ class Walk {
         continue;
       }
       if (first.has(key)) {
-        const line = lineOf(this.text, first.get(key)?.range?.[0] ?? 0);
-        this.#fault('duplicate-key', `"${printable(key)}" is written twice in one mapping`, keyNode, at, 'keep one of the two', [
-          `It stands on line ${line} already.`,
-        ]);
+        const before = first.get(key)?.range?.[0] ?? 0;
+        this.#fault('duplicate-key', `"${printable(key)}" is written twice in one mapping`, keyNode, at, 'keep one of the two', () => `It stands on line ${lineOf(this.text, before)} already.`);
         continue;
       }
       first.set(key, keyNode);
@@ -100,8 +98,8 @@ class Walk {
 
   #alias(name: string, node: Node, path: YamlPath): undefined {
     const anchor = this.#use(name);
-    const notes = anchor === undefined ? undefined : [`The anchor "&${printable(name)}" on line ${lineOf(this.text, anchor.start)} has to go too.`];
-    this.#fault('anchor-or-alias', `the alias "*${printable(name)}" is not read`, node, path, 'write the value out in full here', notes);
+    const note = anchor === undefined ? undefined : () => `The anchor "&${printable(name)}" on line ${lineOf(this.text, anchor.start)} has to go too.`;
+    this.#fault('anchor-or-alias', `the alias "*${printable(name)}" is not read`, node, path, 'write the value out in full here', note);
     this.faulty.push(path);
     return undefined;
   }
@@ -155,9 +153,11 @@ class Walk {
     }
   }
 
-  #fault(code: YamlFault['code'], message: string, node: Node | null, path: YamlPath, fix: string, notes?: readonly string[]): void {
+  #fault(code: YamlFault['code'], message: string, node: Node | null, path: YamlPath, fix: string, note?: () => string): void {
     const [start, end] = node?.range ?? [0, 0];
-    this.faults.push({ code, message, fix, start, end: Math.max(start, end), path, ...(notes === undefined ? {} : { notes }) });
+    // Finding a line takes as long as the text is; far more faults than are ever shown do without.
+    const notes = note === undefined || this.faults.length > 200 ? {} : { notes: [note()] };
+    this.faults.push({ code, message, fix, start, end: Math.max(start, end), path, ...notes });
   }
 }
 

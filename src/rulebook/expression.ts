@@ -11,13 +11,26 @@ function environment(uses: readonly Binding[]): Environment {
   return env;
 }
 
+/** Parsed once for each rule: the list of bindings is the rule's own, so it is the key. */
+const PARSED = new WeakMap<readonly Binding[], Map<string, Expression>>();
+
 /**
- * Parses an expression for repeated evaluation.
+ * An expression ready for repeated evaluation.
  * @throws Error with the library's message when it does not parse (built-in rules are checked when they are compiled).
  */
 export function parseExpression(text: string, uses: readonly Binding[]): Expression {
-  const parsed = environment(uses).parse(text);
-  return (values) => parsed(values as Record<string, unknown>);
+  let ofRule = PARSED.get(uses);
+  if (ofRule === undefined) {
+    ofRule = new Map();
+    PARSED.set(uses, ofRule);
+  }
+  let expression = ofRule.get(text);
+  if (expression === undefined) {
+    const parsed = environment(uses).parse(text);
+    expression = (values) => parsed(values as Record<string, unknown>);
+    ofRule.set(text, expression);
+  }
+  return expression;
 }
 
 /** The fault of an expression that must give `wanted`, in one line, or undefined when it is sound. */

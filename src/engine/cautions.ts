@@ -1,0 +1,36 @@
+import { weakest } from '../kernel/status.ts';
+import { type Bound, parseExpression } from '../rulebook/expression.ts';
+import type { Caution } from '../rulebook/types.ts';
+import { bind } from './bind.ts';
+import type { Ledger } from './ledger.ts';
+import type { PlannedCaution } from './plan.ts';
+
+/** The cautions whose trigger holds for this plan, in the order of the rule files. */
+export function collectCautions(ledger: Ledger): PlannedCaution[] {
+  const list: PlannedCaution[] = [];
+  for (const caution of Object.values(ledger.rulebook.cautions)) {
+    const bound = bind(ledger, caution.uses);
+    const triggered = holds(caution, bound.values);
+    if (triggered === undefined && 'missing' in bound) ledger.leaveUnchecked({ id: caution.id, title: `Caution: ${caution.title}`, missing: `needs ${bound.missing.join(', ')}` });
+    if (triggered !== true) continue;
+    list.push({
+      id: caution.id,
+      title: caution.title,
+      text: caution.text,
+      defer: caution.defer,
+      because: caution.uses.map((use) => use.id),
+      status: weakest(caution.status),
+      source: caution.source,
+    });
+  }
+  return list;
+}
+
+/** Whether the trigger holds with the values that are known; undefined when it hangs on one that is not. */
+function holds(caution: Caution, values: Bound): boolean | undefined {
+  try {
+    return parseExpression(caution.when, caution.uses)(values) === true;
+  } catch {
+    return undefined;
+  }
+}

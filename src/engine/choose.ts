@@ -1,0 +1,99 @@
+import { nearestWord, orList } from '../kernel/spelling.ts';
+import { weakest } from '../kernel/status.ts';
+import { type Bound, parseExpression } from '../rulebook/expression.ts';
+import type { Choice, ChoiceRow } from '../rulebook/types.ts';
+import { bind } from './bind.ts';
+import { type Ledger, Missing } from './ledger.ts';
+import type { Decision } from './plan.ts';
+import { fullId } from './vocabulary/index.ts';
+
+/**
+ * Takes a decision by its table: the first row whose condition holds. Rows further down that hold too are the
+ * alternatives. A pinned word is kept if the table knows it; then the row chosen is named as what the tool would do.
+ * With an `item` the decision is that item's own (`parting.slide-drive[S1]`), decided on the item's values; a pin
+ * without an item holds for every item that has none of its own.
+ * @throws Missing when a value that the table uses is not known.
+ */
+export function choose(ledger: Ledger, tableId: string, item?: string): Decision {
+  const table = tableOf(ledger, tableId);
+  const id = fullId(tableId, item);
+  const bound = bind(ledger, table.uses, item);
+  if ('missing' in bound) throw new Missing(bound.missing[0] as string);
+  const holding = rowsHolding(table, bound.values);
+  const row = holding[0];
+  if (row === undefined) throw new Missing(id);
+  const parents = [...bound.traced.values()];
+  const common = {
+    id,
+    title: item === undefined ? table.title : `${table.title}, ${item}`,
+    status: weakest(row.status, ...parents.map((p) => p.status)),
+    source: row.source,
+    parents: parents.map((p) => p.id),
+  };
+  const alternatives = holding
+    .slice(1)
+    .filter((other) => other.choose !== row.choose)
+    .map((other) => ({ value: other.choose, because: other.because }));
+  let decision: Decision = { ...common, kind: 'choice', value: row.choose, because: row.because, alternatives };
+
+  const pin = pinOf(ledger, tableId, item);
+  if (pin !== undefined) {
+    ledger.usedPins.add(pin.id);
+    const words = wordsOf(table);
+    if (words.includes(pin.text)) {
+      const because =
+        pin.text === row.choose
+          ? `pinned by the engineer; the table agrees: ${row.because}`
+          : `pinned by the engineer; the table says ${row.choose}: ${row.because}`;
+      decision = {
+        ...common,
+        kind: 'pinned',
+        status: 'source',
+        source: ['PART'],
+        value: pin.text,
+        because,
+        alternatives: pin.text === row.choose ? alternatives : [{ value: row.choose, because: row.because }],
+        at: pin.at,
+      };
+    } else {
+      const near = nearestWord(pin.text, words);
+      ledger.findings.push({
+        code: 'spec/unknown-word',
+        severity: 'error',
+        message: `"${pin.text}" is not a choice for ${id}${near === undefined ? '' : `; did you mean "${near}"?`}`,
+        at: pin.at,
+        fix: `write ${orList(words)}`,
+      });
+    }
+  }
+  ledger.record(decision);
+  return decision;
+}
+
+/**
+ * The word that a table, or a pin that it knows, would give for these numbers; nothing is filed. For steps that try
+ * several layouts before one is decided.
+ */
+export function wordFor(ledger: Ledger, tableId: string, values: Bound, item?: string): string | undefined {
+  const table = tableOf(ledger, tableId);
+  const pin = pinOf(ledger, tableId, item)?.text;
+  return pin !== undefined && wordsOf(table).includes(pin) ? pin : rowsHolding(table, values)[0]?.choose;
+}
+
+function tableOf(ledger: Ledger, id: string): Choice {
+  const table = ledger.rulebook.choices[id];
+  if (table === undefined) throw new TypeError(`no decision table ${id}`);
+  return table;
+}
+
+function rowsHolding(table: Choice, values: Bound): ChoiceRow[] {
+  return table.rows.filter((row) => parseExpression(row.when, table.uses)(values) === true);
+}
+
+function wordsOf(table: Choice): string[] {
+  return [...new Set(table.rows.map((row) => row.choose))];
+}
+
+function pinOf(ledger: Ledger, id: string, item: string | undefined) {
+  return ledger.part.pinned.get(fullId(id, item)) ?? ledger.part.pinned.get(id);
+}

@@ -1,0 +1,250 @@
+import type { Diagnostic } from '../kernel/diagnostic.ts';
+import type { Formula, FormulaInputs } from '../kernel/formula.ts';
+import type { Place } from '../kernel/place.ts';
+import { readQuantity } from '../kernel/quantity.ts';
+import type { SourceRef, Status } from '../kernel/status.ts';
+import { applyFormula, type FormulaArguments, Refusal, Traced } from '../kernel/traced.ts';
+import { convert, dimensionOf, type Unit } from '../kernel/units.ts';
+import { type AxisValue, readTable } from '../rulebook/lookup.ts';
+import type { Alloy, Rulebook } from '../rulebook/types.ts';
+import type { PartSpec, PlantSpec } from '../spec/index.ts';
+import type { Decision, Unchecked } from './plan.ts';
+import { fullId, type TextId, type UnitOf, type ValueId, wordOf } from './vocabulary/index.ts';
+
+/** A value that a step needs and that is not there, because an earlier step could not work it out. */
+export class Missing extends Error {
+  constructor(readonly id: string) {
+    super(`${id} is not known`);
+    this.name = 'Missing';
+  }
+}
+
+export interface Case {
+  readonly part: PartSpec;
+  readonly plant: PlantSpec;
+  readonly alloy: Alloy;
+  readonly rulebook: Rulebook;
+}
+
+/**
+ * The record of one plan in the making. Every number that a step uses or makes goes through it: formulas applied,
+ * tables read, assumptions made, decisions taken. What the engineer has pinned replaces what was worked out, here and
+ * nowhere else.
+ */
+export class Ledger {
+  readonly values = new Map<string, Traced>();
+  readonly texts = new Map<string, string>();
+  readonly textPlaces = new Map<string, Place>();
+  readonly decisions = new Map<string, Decision>();
+  readonly findings: Diagnostic[] = [];
+  readonly unchecked: Unchecked[] = [];
+  readonly usedPins = new Set<string>();
+
+  constructor(readonly given: Case) {}
+
+  /** A copy to try something on: what is filed there does not touch this one. */
+  fork(): Ledger {
+    const copy = new Ledger(this.given);
+    for (const [id, value] of this.values) copy.values.set(id, value);
+    for (const [id, text] of this.texts) copy.texts.set(id, text);
+    for (const [id, place] of this.textPlaces) copy.textPlaces.set(id, place);
+    for (const [id, decision] of this.decisions) copy.decisions.set(id, decision);
+    return copy;
+  }
+
+  get part(): PartSpec {
+    return this.given.part;
+  }
+  get plant(): PlantSpec {
+    return this.given.plant;
+  }
+  get alloy(): Alloy {
+    return this.given.alloy;
+  }
+  get rulebook(): Rulebook {
+    return this.given.rulebook;
+  }
+
+  /** Files a value under its own id (with the item, if it belongs to one); a pin of that id takes its place. */
+  put<U extends Unit>(traced: Traced<U>): Traced<U> {
+    const word = wordOf(traced.id);
+    if (word === undefined || 'text' in word) throw new TypeError(`${traced.id} is not in the vocabulary`);
+    if (word.unit !== traced.unit) throw new TypeError(`${traced.id} is filed in ${traced.unit}, the vocabulary says ${word.unit}`);
+    if (this.values.has(traced.id)) throw new TypeError(`${traced.id} is filed twice`);
+    const kept = traced.kind === 'pinned' ? traced : (this.#pinned(traced.id, traced.unit, traced) ?? traced);
+    this.values.set(kept.id, kept);
+    return kept;
+  }
+
+  /** The pinned value of an id, read in the dimension of its unit; `instead` is what the tool had worked out. */
+  #pinned<U extends Unit>(id: string, unit: U, instead?: Traced<U>): Traced<U> | undefined {
+    const pin = this.part.pinned.get(id);
+    if (pin === undefined) return undefined;
+    this.usedPins.add(id);
+    const parsed = readQuantity(pin.text, dimensionOf(unit), dimensionOf(unit) === 'number' ? unit : undefined);
+    if (!parsed.ok) {
+      this.findings.push({
+        code: `spec/${parsed.fault.code}`,
+        severity: 'error',
+        message: `pinned ${id}: ${parsed.fault.message}`,
+        at: pin.at,
+        ...(parsed.fault.fix === undefined ? {} : { fix: parsed.fault.fix }),
+      });
+      return undefined;
+    }
+    const value = convert(parsed.quantity.value, parsed.quantity.unit, unit);
+    return Traced.pinned(id, value, unit, { at: pin.at, written: pin.text, source: 'PART', instead });
+  }
+
+  /** A pinned word, such as a machine's id; undefined when that id is not pinned. */
+  pinnedWord(id: string): { readonly text: string; readonly at: Place } | undefined {
+    const pin = this.part.pinned.get(id);
+    if (pin !== undefined) this.usedPins.add(id);
+    return pin;
+  }
+
+  /** The number of a pinned value in the unit of the vocabulary, for steps that must know it before they file it. */
+  pinnedNumber(id: ValueId): number | undefined {
+    const pin = this.part.pinned.get(id);
+    const word = wordOf(id);
+    if (pin === undefined || word === undefined || 'text' in word) return undefined;
+    const dimension = dimensionOf(word.unit);
+    const parsed = readQuantity(pin.text, dimension, dimension === 'number' ? word.unit : undefined);
+    return parsed.ok ? convert(parsed.quantity.value, parsed.quantity.unit, word.unit) : undefined;
+  }
+
+  /** The value filed under an id. @throws Missing when an earlier step could not give it. */
+  value<K extends ValueId>(id: K, item?: string): Traced<UnitOf<K>> {
+    const found = this.values.get(fullId(id, item));
+    if (found === undefined) throw new Missing(fullId(id, item));
+    return found as unknown as Traced<UnitOf<K>>;
+  }
+
+  maybe<K extends ValueId>(id: K, item?: string): Traced<UnitOf<K>> | undefined {
+    return this.values.get(fullId(id, item)) as unknown as Traced<UnitOf<K>> | undefined;
+  }
+
+  /** Applies a formula, files the result under the formula's id (or `id`) and reports inputs outside its range. */
+  apply<I extends FormulaInputs, O extends Unit>(
+    formula: Formula<I, O>,
+    args: FormulaArguments<I>,
+    options: { id?: ValueId; item?: string; note?: string } = {},
+  ): Traced<O> {
+    const id = fullId(options.id ?? formula.id, options.item);
+    const { result, warnings } = applyFormula(formula, args, { id, ...(options.note === undefined ? {} : { note: options.note }) });
+    for (const message of warnings) this.#rangeFinding(`range/${formula.id}`, message, result);
+    return this.put(result);
+  }
+
+  /** Reads a table, files the figure under `id` and reports an axis value outside the table. */
+  look<K extends ValueId>(tableId: string, column: string, axes: Readonly<Record<string, AxisValue>>, id: K, item?: string): Traced<UnitOf<K>> {
+    const table = this.rulebook.tables[tableId];
+    if (table === undefined) throw new TypeError(`no table ${tableId}`);
+    const word = wordOf(id);
+    if (word === undefined || 'text' in word) throw new TypeError(`${id} is not in the vocabulary`);
+    const { result, warnings } = readTable(table, column, axes, fullId(id, item), word.unit as UnitOf<K>);
+    for (const message of warnings) this.#rangeFinding(`range/${tableId}`, message, result);
+    return this.put(result);
+  }
+
+  /** As `look`, but undefined where the table has no figure: for figures that are published for some families only. */
+  lookIfAny<K extends ValueId>(
+    tableId: string,
+    column: string,
+    axes: Readonly<Record<string, AxisValue>>,
+    id: K,
+    item?: string,
+  ): Traced<UnitOf<K>> | undefined {
+    try {
+      return this.look(tableId, column, axes, id, item);
+    } catch (error) {
+      if (error instanceof Refusal && error.code === 'table/no-figure') return undefined;
+      throw error;
+    }
+  }
+
+  #rangeFinding(code: string, message: string, value: Traced): void {
+    const at = placeOf(value);
+    this.findings.push({
+      code,
+      severity: 'warning',
+      message,
+      fix: `treat ${value.id} as a guess, or pin it`,
+      values: [value.id],
+      ...(at === undefined ? {} : { at }),
+    });
+  }
+
+  /** Fills a gap with a stated figure; it appears in the plan's list of assumptions. */
+  assume<K extends ValueId>(
+    id: K,
+    value: number,
+    unit: UnitOf<K>,
+    from: { note: string; status: Status; source?: readonly SourceRef[]; parents?: readonly Traced[] },
+    item?: string,
+  ): Traced<UnitOf<K>> {
+    return this.put(Traced.assumption(fullId(id, item), value, unit as Unit, from)) as unknown as Traced<UnitOf<K>>;
+  }
+
+  setText(id: TextId, value: string, options: { item?: string; at?: Place | undefined } = {}): void {
+    this.texts.set(fullId(id, options.item), value);
+    if (options.at !== undefined) this.textPlaces.set(fullId(id, options.item), options.at);
+  }
+
+  /** The text fact or decision filed under an id. @throws Missing when there is none. */
+  text(id: TextId, item?: string): string {
+    const found = this.texts.get(fullId(id, item));
+    if (found === undefined) throw new Missing(fullId(id, item));
+    return found;
+  }
+
+  /** Records a decision; its word becomes a text fact for the rules, if the vocabulary knows it as one. */
+  record(decision: Decision): void {
+    this.decisions.set(decision.id, decision);
+    const word = wordOf(decision.id);
+    if (word !== undefined && 'text' in word) this.texts.set(decision.id, decision.value);
+  }
+
+  /** Notes that something could not be judged, once. */
+  leaveUnchecked(entry: Unchecked): void {
+    if (!this.unchecked.some((known) => known.id === entry.id && known.missing === entry.missing)) this.unchecked.push(entry);
+  }
+
+  /** Runs a part of a step; a refusal becomes a finding, a missing value an entry among what was not checked. */
+  attempt<T>(id: string, title: string, work: () => T): T | undefined {
+    try {
+      return work();
+    } catch (error) {
+      if (error instanceof Refusal) {
+        const at = error.values.map(placeOf).find((place) => place !== undefined);
+        this.findings.push({
+          code: error.code,
+          severity: 'error',
+          message: error.message,
+          fix: error.fix,
+          values: error.values.map((v) => v.id),
+          ...(at === undefined ? {} : { at }),
+        });
+        this.leaveUnchecked({ id, title, missing: error.message });
+        return undefined;
+      }
+      if (error instanceof Missing) {
+        this.leaveUnchecked({ id, title, missing: `needs ${error.id}` });
+        return undefined;
+      }
+      throw error;
+    }
+  }
+}
+
+/** Where in the user's files a value was written: its own place, or that of the nearest value it rests on. */
+export function placeOf(value: Traced): Place | undefined {
+  let level: readonly Traced[] = [value];
+  const seen = new Set<Traced>();
+  while (level.length > 0) {
+    for (const candidate of level) if (candidate.at !== undefined) return candidate.at;
+    for (const candidate of level) seen.add(candidate);
+    level = level.flatMap((candidate) => candidate.parents).filter((parent) => !seen.has(parent));
+  }
+  return undefined;
+}

@@ -1,0 +1,105 @@
+import { sortDiagnostics } from '../kernel/diagnostic.ts';
+import { didYouMean } from '../kernel/spelling.ts';
+import { sourceKey } from '../kernel/status.ts';
+import { collectCautions } from './cautions.ts';
+import { judgeAll } from './judge.ts';
+import { type Case, Ledger } from './ledger.ts';
+import type { Plan, Section } from './plan.ts';
+import { STANDING } from './standing.ts';
+import { titleOf } from './step.ts';
+import { fileGiven } from './steps/given.ts';
+import { PRINT_ORDER, WORK_ORDER } from './steps/index.ts';
+import { VOCABULARY, wordOf } from './vocabulary/index.ts';
+import { weakFigures } from './weak.ts';
+
+export interface Tool {
+  readonly name: string;
+  readonly version: string;
+}
+
+/**
+ * Works out the casting plan of one part: every step in the order in which they need each other, then every limit,
+ * every caution, and the sections in the order in which they are read. Never throws for what a user can write.
+ */
+export function makePlan(given: Case, tool: Tool): Plan {
+  const ledger = new Ledger(given);
+  ledger.attempt('part', 'Part data', () => fileGiven(ledger));
+  for (const step of WORK_ORDER) ledger.attempt(step.id, step.title, () => step.work(ledger));
+  reportUnusedPins(ledger);
+  const judged = judgeAll(ledger);
+  const cautions = collectCautions(ledger);
+  const sections: Section[] = PRINT_ORDER.map((step) => ({ id: step.id, title: step.title, blocks: step.show(ledger) })).filter(
+    (section) => section.blocks.length > 0,
+  );
+  const { part, alloy, plant } = given;
+  return {
+    tool,
+    standing: STANDING,
+    part: {
+      name: part.name,
+      ...(part.number === undefined ? {} : { number: part.number }),
+      ...(part.revision === undefined ? {} : { revision: part.revision }),
+      ...(part.note === undefined ? {} : { note: part.note }),
+      file: part.source.name,
+    },
+    alloy: {
+      id: alloy.id,
+      family: alloy.family,
+      asked: part.alloy.value,
+      designations: alloy.designations.filter((d) => !d.near).map((d) => `${d.system} ${d.code}`),
+    },
+    plant: { name: plant.name, invented: plant.invented, ...(plant.note === undefined ? {} : { note: plant.note }) },
+    decisions: ledger.decisions,
+    texts: ledger.texts,
+    values: ledger.values,
+    titles: new Map([...ledger.values.keys(), ...ledger.texts.keys()].map((id) => [id, titleOf(id)])),
+    sections,
+    findings: sortDiagnostics(ledger.findings),
+    cautions,
+    unchecked: ledger.unchecked,
+    judged,
+    weak: weakFigures(ledger.values),
+    sources: citedSources(
+      ledger,
+      cautions.flatMap((caution) => caution.source),
+    ),
+  };
+}
+
+/** A pin that nothing used is a slip of the engineer's, and must not pass in silence. */
+function reportUnusedPins(ledger: Ledger): void {
+  for (const pin of ledger.part.pinned.values()) {
+    if (ledger.usedPins.has(pin.id)) continue;
+    const known = wordOf(pin.id) !== undefined || pin.id in ledger.rulebook.choices;
+    ledger.findings.push(
+      known
+        ? {
+            code: 'pin/not-used',
+            severity: 'warning',
+            message: `pinned ${pin.id} was not used: this plan does not work it out`,
+            at: pin.at,
+            fix: 'remove the pin, or check why that section is absent',
+          }
+        : {
+            code: 'spec/unknown-pin',
+            severity: 'error',
+            message: `no plan value or decision is called "${pin.id}"${didYouMean(pin.id, [...Object.keys(VOCABULARY), ...Object.keys(ledger.rulebook.choices)])}`,
+            at: pin.at,
+            fix: 'see "diewright list values" and "diewright list choices"',
+          },
+    );
+  }
+}
+
+function citedSources(ledger: Ledger, extra: readonly string[]): Map<string, string> {
+  const refs = [...[...ledger.values.values()].flatMap((v) => v.source), ...[...ledger.decisions.values()].flatMap((d) => d.source), ...extra];
+  const keys = [...new Set(refs.map(sourceKey))].sort();
+  const cited = new Map<string, string>();
+  for (const key of keys) {
+    const source = ledger.rulebook.sources[key];
+    if (source === undefined) continue;
+    const parts = [source.author ?? source.publisher, source.title, source.edition, source.year].filter((part) => part !== undefined);
+    cited.set(key, `${parts.join(', ')}${source.vendor === true ? ' (vendor page)' : ''}. ${source.read}`);
+  }
+  return cited;
+}

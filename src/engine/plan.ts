@@ -1,0 +1,90 @@
+import type { Diagnostic } from '../kernel/diagnostic.ts';
+import type { Place } from '../kernel/place.ts';
+import type { SourceRef, Status } from '../kernel/status.ts';
+import type { Traced } from '../kernel/traced.ts';
+import type { WeakFigure } from './weak.ts';
+
+/** A decision: the word chosen, why, on what authority, and what else could have been chosen. */
+export interface Decision {
+  readonly id: string;
+  readonly title: string;
+  readonly value: string;
+  readonly because: string;
+  readonly kind: 'choice' | 'pinned' | 'search' | 'input';
+  readonly status: Status;
+  readonly source: readonly SourceRef[];
+  /** Ids of the values it was decided on. */
+  readonly parents: readonly string[];
+  readonly alternatives: readonly { readonly value: string; readonly because: string }[];
+  readonly at?: Place;
+}
+
+/** A text with values in it; the printer puts number and unit, so that no number is typed into a sentence. */
+export type Phrase = readonly (string | { readonly value: string } | { readonly decision: string })[];
+
+export type Cell = string | { readonly value: string } | { readonly decision: string };
+
+export type Block =
+  | { readonly kind: 'values'; readonly ids: readonly string[] }
+  | { readonly kind: 'table'; readonly title?: string; readonly columns: readonly string[]; readonly rows: readonly (readonly Cell[])[] }
+  | { readonly kind: 'text'; readonly phrase: Phrase };
+
+export interface Section {
+  readonly id: string;
+  readonly title: string;
+  readonly blocks: readonly Block[];
+}
+
+export interface PlannedCaution {
+  readonly id: string;
+  readonly title: string;
+  readonly text: string;
+  readonly defer: string;
+  readonly because: readonly string[];
+  readonly status: Status;
+  readonly source: readonly SourceRef[];
+}
+
+/** What was not judged, and what is missing for it. */
+export interface Unchecked {
+  readonly id: string;
+  readonly title: string;
+  readonly missing: string;
+}
+
+/** How one limit came out for the part, or for one of its items. */
+export interface Judged {
+  readonly id: string;
+  readonly item?: string;
+  readonly outcome: 'pass' | 'fail' | 'open' | 'not-applicable';
+}
+
+/** What every plan says of itself: what it is, who must look at it, when not to shoot, what no plan covers. */
+export interface Standing {
+  readonly status: string;
+  readonly reviewers: readonly string[];
+  readonly hold: string;
+  readonly notChecked: readonly string[];
+}
+
+/** A casting plan: everything a report prints, in order, with nothing left to compute. */
+export interface Plan {
+  readonly tool: { readonly name: string; readonly version: string };
+  readonly standing: Standing;
+  readonly part: { readonly name: string; readonly number?: string; readonly revision?: string; readonly note?: string; readonly file: string };
+  readonly alloy: { readonly id: string; readonly family: string; readonly asked: string; readonly designations: readonly string[] };
+  readonly plant: { readonly name: string; readonly invented: boolean; readonly note?: string };
+  readonly decisions: ReadonlyMap<string, Decision>;
+  readonly texts: ReadonlyMap<string, string>;
+  readonly values: ReadonlyMap<string, Traced>;
+  readonly titles: ReadonlyMap<string, string>;
+  readonly sections: readonly Section[];
+  readonly findings: readonly Diagnostic[];
+  readonly cautions: readonly PlannedCaution[];
+  readonly unchecked: readonly Unchecked[];
+  readonly judged: readonly Judged[];
+  /** Where memory and common practice enter, the figure to check first at the top. */
+  readonly weak: readonly WeakFigure[];
+  /** Bibliography of the sources this plan cites. */
+  readonly sources: ReadonlyMap<string, string>;
+}

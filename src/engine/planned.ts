@@ -1,0 +1,32 @@
+import { formatNumber } from '../kernel/format.ts';
+import { Refusal, Traced } from '../kernel/traced.ts';
+import type { Unit } from '../kernel/units.ts';
+import { type Ledger, Missing } from './ledger.ts';
+import { type UnitOf, type ValueId, wordOf } from './vocabulary/index.ts';
+
+/** Plans with the middle of a published range and says so; the ends stay beside it as what it rests on. */
+export function assumeMiddle<K extends ValueId>(ledger: Ledger, id: K, least: Traced<UnitOf<K>>, greatest: Traced<UnitOf<K>>): Traced<UnitOf<K>> {
+  const note = `middle of ${formatNumber(least.value)} to ${formatNumber(greatest.value)} ${least.unit}`.replace(/ 1$/, '');
+  return ledger.put(Traced.assumption<Unit>(id, (least.value + greatest.value) / 2, least.unit, { note, status: 'practice', parents: [least, greatest] })) as unknown as Traced<UnitOf<K>>;
+}
+
+/** Plans with a tabled figure, listed among the assumptions because the next plant may well differ. */
+export function assumeUsual<K extends ValueId>(ledger: Ledger, id: K, usual: Traced<UnitOf<K>>, note: string): Traced<UnitOf<K>> {
+  return ledger.put(Traced.assumption<Unit>(id, usual.value, usual.unit, { note, status: usual.status, source: usual.source, parents: [usual] })) as unknown as Traced<UnitOf<K>>;
+}
+
+/**
+ * Works a value out, or takes the engineer's pin where no figure is published to work it out from, so that a plan can go
+ * on for families that the tables leave out.
+ * @throws Missing or Refusal as `work` does, when the value is not pinned.
+ */
+export function orPinned<K extends ValueId>(ledger: Ledger, id: K, work: () => Traced<UnitOf<K>>): Traced<UnitOf<K>> {
+  try {
+    return work();
+  } catch (error) {
+    const number = error instanceof Missing || error instanceof Refusal ? ledger.pinnedNumber(id) : undefined;
+    const word = wordOf(id);
+    if (number === undefined || word === undefined || 'text' in word) throw error;
+    return ledger.assume(id, number, word.unit as UnitOf<K>, { note: 'pinned; no figure is published to work it out from', status: 'source', source: ['PART'] });
+  }
+}

@@ -1,0 +1,151 @@
+import { Traced } from '../../kernel/traced.ts';
+import { lockingForce, offCentreCapacity, openingForce, projectedAreaTotal, slideOpeningForce, tieBarLoad } from '../../physics/clamp.ts';
+import { clampUse, feederOffset, sizingPressure, spikePressure } from '../../physics/clamp-use.ts';
+import { halfOf } from '../half.ts';
+import type { Ledger } from '../ledger.ts';
+import { cell, type Step, tableBlock, textBlock, valuesBlock } from '../step.ts';
+import { sumOf } from '../sum.ts';
+
+/**
+ * Locking force for the cavities, plunger and machine that are filed: pressure, projected area of the whole shot,
+ * slides, and the load of the tie bars. Also run by the machine search on trial ledgers.
+ */
+export function workClamp(ledger: Ledger): void {
+  const family = ledger.alloy.family;
+  const cavities = ledger.value('machine.cavities');
+  clampPressure(ledger, family);
+
+  ledger.look('clamp/area-share', 'runner_used', {}, 'clamp.runner-share');
+  ledger.look('clamp/area-share', 'overflow_used', {}, 'clamp.overflow-share');
+  fileFeeder(ledger);
+  const area = ledger.apply(
+    projectedAreaTotal,
+    {
+      casting_area: ledger.value('part.projected-area'),
+      cavities,
+      runner_share: ledger.value('clamp.runner-share'),
+      overflow_share: ledger.value('clamp.overflow-share'),
+      biscuit_diameter: ledger.value('clamp.feeder-diameter'),
+    },
+    { id: 'clamp.projected-area' },
+  );
+  const opening = ledger.apply(openingForce, { pressure: ledger.value('clamp.sizing-pressure'), area });
+
+  const slides = slideIds(ledger);
+  const forces = slides.map((slide) =>
+    ledger.apply(
+      slideOpeningForce,
+      {
+        pressure: ledger.value('clamp.sizing-pressure'),
+        face_area: ledger.value('slide.face-area', slide),
+        lock_angle: ledger.value('slide.lock-angle', slide),
+      },
+      { item: slide },
+    ),
+  );
+  const slideForce =
+    forces.length === 0
+      ? ledger.put(Traced.choice('clamp.slide-force-total', 0, 'kN', { note: 'no slide', status: 'derived', parents: [ledger.value('parting.core-pulls')] }))
+      : ledger.put(sumOf('clamp.slide-force-total', 'Opening force from all slide locks', 'kN', forces, cavities));
+  const factor = ledger.look('clamp/factor', 'factor', { slides: slides.length === 0 ? 'none' : 'explicit' }, 'clamp.factor');
+  const locking = ledger.apply(lockingForce, { opening_force: opening, slide_force: slideForce, factor });
+
+  ledger.look('clamp/use', 'least', {}, 'clamp.use-least');
+  ledger.look('clamp/use', 'greatest', {}, 'clamp.use-greatest');
+  const rated = ledger.value('machine.locking-force');
+  ledger.apply(clampUse, { needed: locking, rated });
+  tieBars(ledger, locking, rated);
+}
+
+/** The greater of the intensified pressure of the class and the spike at the end of fill sizes the clamp. */
+function clampPressure(ledger: Ledger, family: string): void {
+  const use = ledger.text('quality.use');
+  const intensified = ledger.look('clamp/pressure', 'used', { family, use }, 'clamp.pressure');
+  ledger.look('clamp/pressure', 'least', { family, use }, 'clamp.pressure-least');
+  ledger.look('clamp/pressure', 'greatest', { family, use }, 'clamp.pressure-greatest');
+  const fill = ledger.value('gate.die-pressure');
+  const factor = ledger.look('clamp/spike', 'least', {}, 'clamp.spike-factor');
+  const unbraked = ledger.look('clamp/spike', 'greatest', {}, 'clamp.spike-factor-unbraked');
+  const spike = ledger.apply(spikePressure, { fill_pressure: fill, factor }, { note: 'with the plunger braked before the cavity is full' });
+  ledger.apply(spikePressure, { fill_pressure: fill, factor: unbraked }, { id: 'clamp.spike-unbraked', note: 'what the clamp would see without braking' });
+  ledger.apply(sizingPressure, { intensified, spike });
+}
+
+/** The biscuit of a cold chamber has the plunger's diameter; a hot chamber's sprue is counted in the runner share. */
+function fileFeeder(ledger: Ledger): void {
+  const plunger = ledger.value('machine.plunger');
+  if (ledger.text('machine.chamber') === 'cold') ledger.put(plunger.as('clamp.feeder-diameter', 'the biscuit has the diameter of the plunger'));
+  else ledger.assume('clamp.feeder-diameter', 0, 'mm', { note: 'hot chamber: no biscuit; the sprue is counted in the runner share', status: 'derived' });
+}
+
+function tieBars(ledger: Ledger, force: Traced<'kN'>, rated: Traced<'kN'>): void {
+  const half_span_x = ledger.put(
+    halfOf(
+      'clamp.half-span-x',
+      'half the clear width between the bars; the bar centres lie a little further out, so this is the safe side',
+      ledger.value('machine.tie-bar-x'),
+    ),
+  );
+  const half_span_y = ledger.put(halfOf('clamp.half-span-y', 'half the clear height between the bars; the safe side', ledger.value('machine.tie-bar-y')));
+  const central = ledger.text('machine.chamber') === 'hot';
+  const distance = central
+    ? ledger.assume('clamp.feeder-distance', 0, 'mm', { note: 'hot chamber: the sprue stands near the middle of the cavities', status: 'practice' })
+    : ledger.put(
+        halfOf('clamp.feeder-distance', 'biscuit at the lower edge of the die block, cavities centred on the platen', ledger.value('die.block-height')),
+      );
+  const offset_x = ledger.apply(feederOffset, { feeder_diameter: ledger.value('clamp.feeder-diameter'), distance, area: ledger.value('clamp.projected-area') });
+  const offset_y = ledger.assume('clamp.offset-x', 0, 'mm', { note: 'cavities laid out symmetrically about the vertical axis', status: 'practice' });
+  ledger.apply(tieBarLoad, { force, half_span_x, half_span_y, offset_x: offset_y, offset_y: offset_x });
+  ledger.apply(offCentreCapacity, { rated, half_span_x, half_span_y, offset_x: offset_y, offset_y: offset_x });
+}
+
+/** Items of the slides that the parting step has filed. */
+function slideIds(ledger: Ledger): string[] {
+  const ids: string[] = [];
+  for (const id of ledger.values.keys()) {
+    const match = /^slide\.face-area\[(.*)\]$/s.exec(id);
+    if (match !== null) ids.push(match[1] as string);
+  }
+  return ids;
+}
+
+export const clampStep: Step = {
+  id: 'clamp',
+  title: 'Locking force',
+  work: workClamp,
+  show: (ledger) => [
+    textBlock(
+      'The clamp is sized on the greater of the intensified pressure and the end-of-fill spike, over the projected area of the whole shot, with the slides counted by their locks.',
+    ),
+    ...valuesBlock(ledger, [
+      'clamp.pressure',
+      'clamp.spike-pressure',
+      'clamp.spike-unbraked',
+      'clamp.sizing-pressure',
+      'part.projected-area',
+      'clamp.runner-share',
+      'clamp.overflow-share',
+      'clamp.feeder-diameter',
+      'clamp.projected-area',
+      'clamp.opening-force',
+      'clamp.slide-force-total',
+      'clamp.factor',
+      'clamp.locking-force',
+      'machine.locking-force',
+      'clamp.use',
+      'clamp.feeder-offset',
+      'clamp.tie-bar-load',
+      'clamp.off-centre-capacity',
+    ]),
+    ...tableBlock(
+      'Slide locks',
+      ['Slide', 'Face area', 'Lock angle', 'Opening force'],
+      slideIds(ledger).map((slide) => [
+        slide,
+        cell(ledger, 'slide.face-area', slide),
+        cell(ledger, 'slide.lock-angle', slide),
+        cell(ledger, 'clamp.slide-opening-force', slide),
+      ]),
+    ),
+  ],
+};

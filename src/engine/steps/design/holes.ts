@@ -1,0 +1,83 @@
+import { Traced } from '../../../kernel/traced.ts';
+import { bottomDiameter, coreDepth, depthByRatio, edgeDistance } from '../../../physics/hole.ts';
+import { linearTolerance } from '../../../physics/tolerance.ts';
+import type { HoleSpec } from '../../../spec/index.ts';
+import { choose } from '../../choose.ts';
+import type { Ledger } from '../../ledger.ts';
+import { lookQuietly } from '../../look-quietly.ts';
+import { reviewThread } from './threads.ts';
+
+/** Depths that a core of a hole's diameter reaches, before its draft is worked out. */
+export function reviewHoleDepths(ledger: Ledger): void {
+  const { holes } = ledger.part;
+  if (holes.length === 0) return;
+  lookQuietly(ledger, 'hole/least-diameter', 'diameter', { family: ledger.alloy.family }, 'hole.least-diameter', { title: 'Least cored hole' });
+  ledger.look('hole/depth-ratio', 'above', {}, 'hole.ratio-above');
+  ledger.look('hole/depth-ratio', 'caution', {}, 'hole.ratio-caution');
+  ledger.look('hole/depth-ratio', 'greatest', {}, 'hole.ratio-greatest');
+  ledger.look('hole/edge-distance', 'least', {}, 'hole.edge-share-least');
+  ledger.look('hole/edge-distance', 'advised', {}, 'hole.edge-share-advised');
+  for (const hole of holes) {
+    ledger.attempt(`hole.greatest-depth[${hole.id}]`, `Depth of hole ${hole.id}`, () => fileDepths(ledger, hole));
+  }
+}
+
+function fileDepths(ledger: Ledger, hole: HoleSpec): void {
+  const item = hole.id;
+  const { family } = ledger.alloy;
+  const diameter = ledger.value('hole.diameter', item);
+  const depth = ledger.value('hole.depth', item);
+  if (diameter.value > ledger.value('hole.ratio-above').value) {
+    ledger.apply(depthByRatio, { ratio: ledger.value('hole.ratio-caution'), diameter }, { id: 'hole.caution-depth', item });
+    ledger.apply(depthByRatio, { ratio: ledger.value('hole.ratio-greatest'), diameter }, { id: 'hole.greatest-depth', item });
+  } else {
+    lookQuietly(ledger, 'hole/caution-depth', 'depth', { family, diameter }, 'hole.caution-depth', { title: `Usual depth of hole ${item}`, item });
+    lookQuietly(ledger, 'hole/greatest-depth', 'depth', { family, diameter }, 'hole.greatest-depth', { title: `Greatest depth of hole ${item}`, item });
+  }
+  const greatest = ledger.maybe('hole.greatest-depth', item);
+  const tooDeep = greatest !== undefined && depth.value > greatest.value;
+  // Two cores can meet only where both ends of the hole open along the die opening.
+  const two = tooDeep && hole.kind === 'through' && ledger.texts.get(`parting.hole-place[${item}]`) === 'fixed core';
+  const note = two ? 'one core would be too long, so two fixed cores meet half way' : 'one core makes the hole';
+  const cores = ledger.put(Traced.choice(`hole.cores[${item}]`, two ? 2 : 1, '1', { note, status: 'practice', parents: greatest === undefined ? [] : [greatest] }));
+  const core = ledger.apply(coreDepth, { depth, cores }, { item });
+  ledger.setText('hole.reach', reachOf(core, ledger.maybe('hole.caution-depth', item), greatest), { item, at: hole.at });
+}
+
+function reachOf(core: Traced<'mm'>, caution: Traced<'mm'> | undefined, greatest: Traced<'mm'> | undefined): string {
+  if (greatest !== undefined && core.value > greatest.value) return 'too deep';
+  if (caution !== undefined) return core.value > caution.value ? 'with care' : 'usual';
+  return greatest === undefined ? 'no published figure' : 'within the greatest depth';
+}
+
+/** What is left of each hole after its draft, its edge, its tolerance and thread, and how it is made. */
+export function reviewHoles(ledger: Ledger): void {
+  for (const hole of ledger.part.holes) {
+    const item = hole.id;
+    ledger.attempt(`hole.edge-least[${item}]`, `Metal beside hole ${item}`, () => {
+      const depth = ledger.value('hole.depth', item);
+      ledger.apply(edgeDistance, { share: ledger.value('hole.edge-share-least'), depth }, { id: 'hole.edge-least', item });
+      ledger.apply(edgeDistance, { share: ledger.value('hole.edge-share-advised'), depth }, { id: 'hole.edge-advised', item });
+    });
+    const taper = ledger.maybe('draft.hole-taper', item);
+    if (taper !== undefined) ledger.apply(bottomDiameter, { diameter: ledger.value('hole.diameter', item), taper }, { item });
+    reviewThread(ledger, hole);
+    reviewFit(ledger, hole);
+    ledger.attempt(`hole.making[${item}]`, `Making of hole ${item}`, () => choose(ledger, 'hole.making', item));
+  }
+}
+
+/** The tolerance asked on a hole against what a core holds at the mouth of the hole; draft comes on top. */
+function reviewFit(ledger: Ledger, hole: HoleSpec): void {
+  const item = hole.id;
+  ledger.setText('tolerance.hole-verdict', 'not asked', { item, at: hole.at });
+  if (hole.tolerance === undefined) return;
+  ledger.attempt(`tolerance.hole-verdict[${item}]`, `Tolerance of hole ${item}`, () => {
+    const dimension = ledger.value('hole.diameter', item);
+    const standard = { dimension, base: ledger.value('tolerance.base-standard'), step: ledger.value('tolerance.step-standard') };
+    const precision = { dimension, base: ledger.value('tolerance.base-precision'), step: ledger.value('tolerance.step-precision') };
+    ledger.apply(linearTolerance, standard, { id: 'tolerance.hole-standard', item });
+    ledger.apply(linearTolerance, precision, { id: 'tolerance.hole-precision', item });
+    choose(ledger, 'tolerance.hole-verdict', item);
+  });
+}

@@ -1,0 +1,181 @@
+import type { Ledger } from '../../ledger.ts';
+import type { Block, Cell } from '../../plan.ts';
+import { cell, tableBlock, textBlock, textCell, valuesBlock } from '../../step.ts';
+
+export function show(ledger: Ledger): readonly Block[] {
+  return [...showDraft(ledger), ...showWalls(ledger), ...showHoles(ledger), ...showDetails(ledger), ...showTolerances(ledger), ...showShrink(ledger), ...showCertificate(ledger)];
+}
+
+function showDraft(ledger: Ledger): Block[] {
+  return [
+    ...valuesBlock(ledger, ['draft.depth', 'draft.least-inside', 'draft.least-outside', 'draft.absolute-least']),
+    ...tableBlock(
+      'Draft of walls',
+      ['Wall', 'Face', 'Height', 'Drawn', 'Standard', 'Standard, distance', 'Precision'],
+      ledger.part.walls.map(({ id }) => [
+        id,
+        textCell(ledger, 'wall.side', id),
+        cell(ledger, 'wall.height', id),
+        cell(ledger, 'wall.draft', id),
+        cell(ledger, 'draft.wall-angle', id),
+        cell(ledger, 'draft.wall-taper', id),
+        cell(ledger, 'draft.wall-precision', id),
+      ]),
+    ),
+    ...(ledger.part.walls.length === 0 ? [] : [textBlock('Draft at the corners where walls meet is larger than that of the walls; lettering and engraving have rules of their own.')]),
+  ];
+}
+
+function showWalls(ledger: Ledger): Block[] {
+  return valuesBlock(ledger, ['wall.side-area', 'wall.thinnest', 'wall.least', 'wall.normal', 'wall.thickest', 'wall.usual-greatest', 'wall.absolute-greatest', 'wall.ratio']);
+}
+
+function showHoles(ledger: Ledger): Block[] {
+  const { holes } = ledger.part;
+  const decided = (id: string): Cell => (ledger.decisions.has(`hole.making[${id}]`) ? { decision: `hole.making[${id}]` } : '–');
+  const threaded = holes.filter((hole) => hole.thread !== undefined);
+  return [
+    ...valuesBlock(ledger, ['hole.least-diameter']),
+    ...tableBlock(
+      'Holes',
+      ['Hole', 'Number', 'Diameter', 'Depth', 'Cores', 'Without care to', 'Greatest depth', 'Depth class', 'Made'],
+      holes.map(({ id }) => [
+        id,
+        cell(ledger, 'hole.count', id),
+        cell(ledger, 'hole.diameter', id),
+        cell(ledger, 'hole.depth', id),
+        cell(ledger, 'hole.cores', id),
+        cell(ledger, 'hole.caution-depth', id),
+        cell(ledger, 'hole.greatest-depth', id),
+        textCell(ledger, 'hole.reach', id),
+        decided(id),
+      ]),
+    ),
+    ...tableBlock(
+      'Draft, edge and tolerance of holes',
+      ['Hole', 'Draft per side', 'Draft per side, precision', 'Draft on the diameter', 'Diameter at the bottom', 'Edge, least', 'Edge, advised', 'Edge drawn', 'Tolerance asked', 'Standard', 'Precision'],
+      holes.map(({ id }) => [
+        id,
+        cell(ledger, 'draft.hole-angle', id),
+        cell(ledger, 'draft.hole-precision', id),
+        cell(ledger, 'draft.hole-taper', id),
+        cell(ledger, 'hole.bottom-diameter', id),
+        cell(ledger, 'hole.edge-least', id),
+        cell(ledger, 'hole.edge-advised', id),
+        cell(ledger, 'hole.edge-distance', id),
+        cell(ledger, 'hole.tolerance', id),
+        cell(ledger, 'tolerance.hole-standard', id),
+        cell(ledger, 'tolerance.hole-precision', id),
+      ]),
+    ),
+    ...tableBlock(
+      'Threads',
+      ['Hole', 'Thread', 'Pitch', 'Full thread', 'Least cored depth', 'Hole for a cut thread', 'Mouth for a formed thread, least', 'Mouth for a formed thread, greatest'],
+      threaded.map(({ id }) => [
+        id,
+        textCell(ledger, 'hole.thread', id),
+        cell(ledger, 'thread.pitch', id),
+        cell(ledger, 'thread.length', id),
+        cell(ledger, 'thread.cored-depth', id),
+        cell(ledger, 'thread.tapping-diameter', id),
+        cell(ledger, 'thread.forming-least', id),
+        cell(ledger, 'thread.forming-greatest', id),
+      ]),
+    ),
+  ];
+}
+
+function showDetails(ledger: Ledger): Block[] {
+  const { ribs, fillets, inserts, machining } = ledger.part;
+  return [
+    ...tableBlock(
+      'Ribs',
+      ['Rib', 'Root width', 'Height', 'Draft drawn', 'Least draft', 'Tip radius drawn', 'Greatest tip radius'],
+      ribs.map(({ id }) => [
+        id,
+        cell(ledger, 'rib.root-width', id),
+        cell(ledger, 'rib.height', id),
+        cell(ledger, 'rib.draft', id),
+        cell(ledger, 'rib.least-draft', id),
+        cell(ledger, 'rib.tip-radius', id),
+        cell(ledger, 'rib.tip-radius-greatest', id),
+      ]),
+    ),
+    ...tableBlock(
+      'Fillets',
+      ['Fillet', 'Radius', 'Least radius'],
+      fillets.map(({ id }) => [id, cell(ledger, 'fillet.radius', id), cell(ledger, 'fillet.least-radius', id)]),
+    ),
+    ...tableBlock(
+      'Inserts',
+      ['Insert', 'Cover drawn', 'Least cover', 'Cover advised over steel'],
+      inserts.map(({ id }) => [id, cell(ledger, 'insert.cover', id), cell(ledger, 'insert.least-cover'), cell(ledger, 'insert.advised-cover')]),
+    ),
+    ...(inserts.length === 0
+      ? []
+      : [textBlock('Inserts are dry and preheated to ', { value: 'insert.preheat-least' }, ' to ', { value: 'insert.preheat-greatest' }, ' before they are placed.')]),
+    ...tableBlock(
+      'Machined faces',
+      ['Face', 'Stock drawn', 'Least stock', 'Usual, greatest', 'Opens porosity above'],
+      machining.map(({ id }) => [
+        id,
+        cell(ledger, 'machining.stock', id),
+        cell(ledger, 'machining.least'),
+        cell(ledger, 'machining.usual-greatest'),
+        cell(ledger, 'machining.opens-porosity'),
+      ]),
+    ),
+  ];
+}
+
+function showTolerances(ledger: Ledger): Block[] {
+  const { dimensions } = ledger.part;
+  const decided = (id: string): Cell => (ledger.decisions.has(`tolerance.verdict[${id}]`) ? { decision: `tolerance.verdict[${id}]` } : '–');
+  return [
+    ...tableBlock(
+      'Tolerances',
+      ['Dimension', 'Nominal', 'Asked, plus and minus', 'Crosses', 'Standard, plus', 'Standard, minus', 'Precision, plus', 'Precision, minus', 'Verdict', 'ISO 8062-3', 'Width of that grade'],
+      dimensions.map(({ id }) => [
+        id,
+        cell(ledger, 'dimension.nominal', id),
+        cell(ledger, 'dimension.tolerance', id),
+        textCell(ledger, 'dimension.across', id),
+        cell(ledger, 'tolerance.plus-standard', id),
+        cell(ledger, 'tolerance.minus-standard', id),
+        cell(ledger, 'tolerance.plus-precision', id),
+        cell(ledger, 'tolerance.minus-precision', id),
+        decided(id),
+        textCell(ledger, 'tolerance.iso-grade', id),
+        cell(ledger, 'tolerance.iso-width', id),
+      ]),
+    ),
+    ...valuesBlock(ledger, ['tolerance.longest-side', 'tolerance.flatness-standard', 'tolerance.flatness-precision']),
+  ];
+}
+
+function showShrink(ledger: Ledger): Block[] {
+  return [
+    ...valuesBlock(ledger, ['shrink.allowance', 'shrink.from-contraction']),
+    ...tableBlock(
+      'Cavity sizes',
+      ['Dimension', 'Nominal', 'Cavity'],
+      ledger.part.dimensions.map(({ id }) => [id, cell(ledger, 'dimension.nominal', id), cell(ledger, 'shrink.cavity-dimension', id)]),
+    ),
+  ];
+}
+
+function showCertificate(ledger: Ledger): Block[] {
+  return [
+    ...tableBlock(
+      'Certificate of the melt',
+      ['Element', 'Share', 'Least allowed', 'Greatest allowed'],
+      ledger.part.certificate.map(({ element }) => [
+        element,
+        cell(ledger, 'certificate.share', element),
+        cell(ledger, 'certificate.least', element),
+        cell(ledger, 'certificate.greatest', element),
+      ]),
+    ),
+    ...valuesBlock(ledger, ['certificate.sludge-factor', 'certificate.sludge-greatest', 'certificate.iron-over-manganese', 'certificate.iron-over-manganese-greatest']),
+  ];
+}

@@ -1,0 +1,53 @@
+import { Traced } from '../../../kernel/traced.ts';
+import { metalPressure } from '../../../physics/machine.ts';
+import type { MachineSpec } from '../../../spec/index.ts';
+import type { Ledger } from '../../ledger.ts';
+import { workLayout } from './layout.ts';
+
+/** One combination that the search tries. */
+export interface Candidate {
+  readonly cavities: number;
+  readonly machine: MachineSpec;
+  readonly plunger: Traced<'mm'>;
+}
+
+/** Files the count of cavities, the machine's figures and the plunger, and what follows from them alone. */
+export function fileCandidate(ledger: Ledger, candidate: Candidate): void {
+  const { machine } = candidate;
+  const demand = ledger.maybe('cavities.demand');
+  ledger.put(
+    Traced.choice('machine.cavities', candidate.cavities, '1', {
+      note:
+        demand === undefined
+          ? 'no yearly volume is given, so one cavity'
+          : 'least balanced count that makes the yearly volume on one machine, as far as a machine of the plant can run it',
+      status: 'derived',
+      parents: demand === undefined ? [] : [demand],
+    }),
+  );
+  ledger.setText('machine.model', machine.id);
+  ledger.put(machine.lockingForce.as('machine.locking-force'));
+  ledger.put(machine.tieBarX.as('machine.tie-bar-x'));
+  ledger.put(machine.tieBarY.as('machine.tie-bar-y'));
+  ledger.put(machine.dieHeightLeast.as('machine.die-height-least'));
+  ledger.put(machine.dieHeightGreatest.as('machine.die-height-greatest'));
+  ledger.put(machine.openingStroke.as('machine.opening-stroke'));
+  ledger.put(machine.ejectorForce.as('machine.ejector-force'));
+  ledger.put(machine.ejectorStroke.as('machine.ejector-stroke'));
+  ledger.put(machine.shotStroke.as('machine.shot-stroke'));
+  ledger.put(machine.cylinderDiameter.as('machine.cylinder-diameter'));
+  ledger.put(machine.tailRodDiameter.as('machine.tail-rod-diameter'));
+  ledger.put(machine.pressureFill.as('machine.pressure-fill'));
+  ledger.put(machine.dryShotSpeed.as('machine.dry-shot-speed'));
+  ledger.put(machine.dryCycle.as('machine.dry-cycle'));
+  if (machine.sleeveLength !== undefined) ledger.put(machine.sleeveLength.as('machine.sleeve-length'));
+  if (machine.pressureIntensified !== undefined) ledger.put(machine.pressureIntensified.as('machine.pressure-intensified'));
+  if (machine.hourlyRate !== undefined) ledger.put(machine.hourlyRate.as('machine.hourly-rate'));
+  const plunger = ledger.put(candidate.plunger.as('machine.plunger'));
+  ledger.apply(metalPressure, {
+    hydraulic_pressure: ledger.maybe('machine.pressure-intensified') ?? ledger.value('machine.pressure-fill'),
+    cylinder_diameter: ledger.value('machine.cylinder-diameter'),
+    plunger_diameter: plunger,
+  });
+  workLayout(ledger);
+}

@@ -1,0 +1,77 @@
+import { metalMass } from '../../physics/metal.ts';
+import { overflowVolume } from '../../physics/overflow.ts';
+import { overflowEach, overflowNumber, overflowShareFit, partingLineEstimate } from '../../physics/overflow-plan.ts';
+import type { Ledger } from '../ledger.ts';
+import { orPinned } from '../planned.ts';
+import { type Step, textBlock, valuesBlock } from '../step.ts';
+
+/**
+ * Overflows of one cavity: volume by wall and finish, number and size. They come before the gate, whose flow they share.
+ * Their own gates follow from the gate area and are worked out with it.
+ */
+export const overflowStep: Step = {
+  id: 'overflow',
+  title: 'Overflows',
+  work: (ledger) => {
+    const attempt = ledger.attempt.bind(ledger);
+    const wall = ledger.value('part.wall-nominal');
+    attempt('overflow.volume', 'Overflow volume', () =>
+      orPinned(ledger, 'overflow.volume', () => {
+        const finish = ledger.text('quality.cold-shut') === 'some' ? 'some-cold-shut' : 'good';
+        const share = ledger.look('overflow/share', 'share', { finish, wall }, 'overflow.share');
+        return ledger.apply(overflowVolume, { cavity_volume: ledger.value('part.volume'), share });
+      }),
+    );
+    attempt('overflow.share-fit', 'Overflow share by a textbook fit', () => ledger.apply(overflowShareFit, { wall }));
+    attempt('overflow.mass', 'Overflow mass', () =>
+      ledger.apply(metalMass, { volume: ledger.value('overflow.volume'), density: ledger.value('alloy.density') }, { id: 'overflow.mass' }),
+    );
+    attempt('overflow.parting-line', 'Parting line', () => filePartingLine(ledger));
+    attempt('overflow.number', 'Number of overflows', () => number(ledger));
+  },
+  show,
+};
+
+function filePartingLine(ledger: Ledger): void {
+  const given = ledger.maybe('part.parting-line');
+  if (given !== undefined) ledger.put(given.as('overflow.parting-line', 'as given'));
+  else ledger.apply(partingLineEstimate, { side_a: ledger.value('part.side-a'), side_b: ledger.value('part.side-b') }, { note: 'not given; outline of the envelope' });
+}
+
+function number(ledger: Ledger): void {
+  const volume = ledger.value('overflow.volume');
+  const count = ledger.apply(overflowNumber, {
+    volume,
+    parting_line: ledger.value('overflow.parting-line'),
+    spacing: ledger.look('overflow/layout', 'spacing', {}, 'overflow.spacing'),
+    least: ledger.look('overflow/layout', 'least', {}, 'overflow.number-least'),
+  });
+  if (count.value > 0) ledger.apply(overflowEach, { volume, number: count });
+}
+
+function show(ledger: Ledger): ReturnType<Step['show']> {
+  const values = valuesBlock(ledger, [
+    'overflow.share',
+    'overflow.share-fit',
+    'overflow.volume',
+    'overflow.mass',
+    'overflow.parting-line',
+    'overflow.number',
+    'overflow.each',
+    'overflow.gate-share',
+    'overflow.gate-area',
+    'overflow.gate-thickness',
+    'overflow.gate-width',
+  ]);
+  if (values.length === 0) return [];
+  if (!ledger.values.has('overflow.each')) {
+    return [textBlock('At this wall the table asks for no overflow volume; vents are placed on the parting line where the metal arrives last, and a small overflow at a meeting front does no harm.'), ...values];
+  }
+  return [
+    textBlock('Several modest overflows serve better than few large ones. They count in the shot, the projected area and the trim, and serve as pads for ejector pins.'),
+    ...values,
+    textBlock('Place them at the end of each flow segment, where the metal arrives last, with the vent behind the overflow. An overflow that fills before its segment sends metal back into the cavity.'),
+    textBlock('Further places: where streams meet, opposite the gate where the first metal hits, in swirls, in dead corners beside the gate, at cold zones of the die, at thick spots, and where the die cannot be vented otherwise.'),
+    textBlock('At a meeting front give the overflow about the volume of the zone that would show a cold shut, at a hot spot two to three times the volume of the hot spot.'),
+  ];
+}

@@ -1,0 +1,28 @@
+import { draftAngle, holeDraftAngle } from '../../../physics/draft.ts';
+import { pullingForce } from '../../../physics/slide-force.ts';
+import type { Ledger } from '../../ledger.ts';
+import { lookQuietly } from '../../look-quietly.ts';
+import { draftConstant, draftFactor } from '../design/draft-constants.ts';
+import type { SlideGroup } from './cores.ts';
+
+/** Grip of the casting on cores, high end: what a core pull must overcome. */
+export function fileGrip(ledger: Ledger): void {
+  const { family } = ledger.alloy;
+  lookQuietly(ledger, 'slide/gripping-pressure', 'greatest', { family }, 'slide.grip-pressure', { title: 'Core pulling force' });
+  lookQuietly(ledger, 'slide/gripping-pressure', 'friction_greatest', { family }, 'slide.grip-friction', { title: 'Core pulling force' });
+}
+
+/** Pulling force of a slide, with the standard draft of its deepest core: the deepest has the least draft. */
+export function filePullingForce(ledger: Ledger, slide: SlideGroup, item: string): void {
+  const pressure = ledger.maybe('slide.grip-pressure');
+  const friction = ledger.maybe('slide.grip-friction');
+  if (pressure === undefined || friction === undefined) return;
+  ledger.attempt(`slide.pulling-force[${item}]`, `Core pulling force, ${item}`, () => {
+    const round = slide.features.some((feature) => feature.kind === 'hole');
+    const length = ledger.value('slide.depth', item);
+    const draftArguments = { length, constant: draftConstant(ledger, round ? 'hole' : 'inside'), factor: draftFactor(ledger) };
+    const as = { id: 'slide.draft', item } as const;
+    const draft = round ? ledger.apply(holeDraftAngle, draftArguments, as) : ledger.apply(draftAngle, draftArguments, as);
+    ledger.apply(pullingForce, { surface: ledger.value('slide.core-surface', item), pressure, friction, draft }, { item });
+  });
+}

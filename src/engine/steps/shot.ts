@@ -1,0 +1,130 @@
+import type { Traced } from '../../kernel/traced.ts';
+import { flowVolume } from '../../physics/gate.ts';
+import { runnerTotalVolume } from '../../physics/runner.ts';
+import { shotMass, shotVolume } from '../../physics/shot.ts';
+import { biscuitThickness, nozzleDiameter, plungerForFill, plungerForPressure, potStroke, shotFlow, shotHandbookVolume, sleeveAir, speedAvailable } from '../../physics/shot-plan.ts';
+import { biscuitVolume, sleeveFill, sleeveLengthForFill } from '../../physics/sleeve/fill.ts';
+import { fastSpeed } from '../../physics/sleeve/travel.ts';
+import type { Ledger } from '../ledger.ts';
+import { assumeMiddle } from '../planned.ts';
+import { type Step, textBlock, valuesBlock } from '../step.ts';
+
+/**
+ * All metal of one shot, and the sleeve or the pot it comes from, for the cavities, machine and plunger that are filed.
+ * Uses the ledger only, because the machine search runs it on trial ledgers.
+ */
+export function workShot(ledger: Ledger): void {
+  const attempt = ledger.attempt.bind(ledger);
+  const cold = ledger.text('machine.chamber') === 'cold';
+  if (cold) attempt('sleeve.biscuit-thickness', 'Biscuit', () => biscuit(ledger));
+  attempt('shot.volume', 'Metal of one shot', () => metal(ledger, cold));
+  attempt('shot.handbook-volume', 'Shot volume by the wall', () =>
+    ledger.apply(shotHandbookVolume, { cavities: ledger.value('machine.cavities'), part_volume: ledger.value('part.volume'), wall: ledger.value('part.wall-nominal') }),
+  );
+  if (cold) {
+    attempt('sleeve.fill', 'Sleeve fill', () => sleeve(ledger));
+  } else {
+    attempt('pot.stroke-needed', 'Plunger travel', () => ledger.apply(potStroke, { volume: ledger.value('shot.liquid-volume'), diameter: ledger.value('machine.plunger') }));
+    attempt('pot.temperature', 'Pot and nozzle', () => pot(ledger));
+  }
+  attempt('shot.flow', 'Plunger speed', () => speed(ledger, cold));
+  attempt('shot.plunger-for-pressure', 'Plunger for the metal pressure', () =>
+    ledger.apply(plungerForPressure, { diameter: ledger.value('machine.plunger'), pressure: ledger.value('machine.metal-pressure'), needed: ledger.value('clamp.pressure') }),
+  );
+}
+
+/** Aluminium needs the thicker least biscuit of the two in use; the others take the published least. */
+function biscuit(ledger: Ledger): void {
+  const diameter = ledger.value('machine.plunger');
+  const least = ledger.look('sleeve/biscuit', ledger.alloy.family === 'aluminium' ? 'used' : 'least', {}, 'sleeve.biscuit-least');
+  const share = ledger.look('sleeve/biscuit', 'share_least', {}, 'sleeve.biscuit-share');
+  ledger.look('sleeve/biscuit', 'greatest', {}, 'sleeve.biscuit-greatest');
+  const thickness = ledger.apply(biscuitThickness, { least, runner_depth: ledger.value('runner.depth'), diameter, share });
+  ledger.apply(biscuitVolume, { diameter, thickness });
+}
+
+/** Volumes are those of the die; the mass is that of the solid metal, and the sleeve or pot must hold it as a liquid. */
+function metal(ledger: Ledger, cold: boolean): void {
+  const cavities = ledger.value('machine.cavities');
+  const runner_volume = ledger.apply(runnerTotalVolume, { cavities, volume: ledger.value('runner.volume') });
+  const biscuit_volume = cold
+    ? ledger.value('sleeve.biscuit-volume')
+    : ledger.assume('sleeve.biscuit-volume', 0, 'cm3', { note: 'hot chamber: no biscuit; the sprue is counted in the runner', status: 'derived' });
+  const volume = ledger.apply(shotVolume, { cavities, part_volume: ledger.value('part.volume'), overflow_volume: ledger.value('overflow.volume'), runner_volume, biscuit_volume });
+  const mass = ledger.apply(shotMass, { volume, density: ledger.value('alloy.density') });
+  ledger.apply(flowVolume, { mass, density: ledger.value('gate.liquid-density') }, { id: 'shot.liquid-volume' });
+}
+
+function sleeve(ledger: Ledger): void {
+  const volume = ledger.value('shot.liquid-volume');
+  const diameter = ledger.value('machine.plunger');
+  const length = ledger.value('machine.sleeve-length');
+  ledger.apply(sleeveFill, { volume, diameter, length });
+  ledger.apply(sleeveAir, { volume, diameter, length });
+  const vertical = ledger.text('machine.kind') === 'cold-chamber-vertical-shot';
+  const table = vertical ? 'sleeve/fill-vertical' : 'sleeve/fill';
+  const least = ledger.look(table, 'least', {}, 'sleeve.fill-least');
+  const greatest = ledger.look(table, 'greatest', {}, 'sleeve.fill-greatest');
+  const usualLeast = vertical ? least : ledger.look(table, 'usual_least', {}, 'sleeve.fill-usual-least');
+  const usualGreatest = vertical ? greatest : ledger.look(table, 'usual_greatest', {}, 'sleeve.fill-usual-greatest');
+  const fill = assumeMiddle(ledger, 'sleeve.fill-aim', usualLeast, usualGreatest);
+  ledger.apply(sleeveLengthForFill, { volume, diameter, fill });
+  ledger.apply(plungerForFill, { volume, length, fill });
+}
+
+function pot(ledger: Ledger): void {
+  const family = ledger.alloy.family;
+  ledger.put(ledger.value('fill.holding-temperature').as('pot.temperature', 'the pot is the holding furnace'));
+  const ratio = ledger.look('pot/nozzle', 'area_ratio', {}, 'pot.nozzle-ratio');
+  ledger.apply(nozzleDiameter, { cavities: ledger.value('machine.cavities'), runner_area: ledger.value('runner.area'), ratio });
+  ledger.lookIfAny('pot/shot', 'fill_least', { family }, 'pot.fill-time-least');
+  ledger.lookIfAny('pot/shot', 'fill_greatest', { family }, 'pot.fill-time-greatest');
+}
+
+function speed(ledger: Ledger, cold: boolean): Traced<'m/s'> {
+  const flow = ledger.apply(shotFlow, { cavities: ledger.value('machine.cavities'), volume: ledger.value('gate.flow-volume'), time: ledger.value('fill.time') });
+  ledger.apply(fastSpeed, { flow, diameter: ledger.value('machine.plunger') }, cold ? {} : { id: 'pot.plunger-speed' });
+  const least = ledger.look('sleeve/fast-shot', 'loaded_drop_least', {}, 'shot.speed-drop-least');
+  const greatest = ledger.look('sleeve/fast-shot', 'loaded_drop_greatest', {}, 'shot.speed-drop-greatest');
+  return ledger.apply(speedAvailable, {
+    dry_speed: ledger.value('machine.dry-shot-speed'),
+    drop: assumeMiddle(ledger, 'shot.speed-drop', least, greatest),
+    use: ledger.look('sleeve/speed-use', 'use', {}, 'shot.speed-use'),
+  });
+}
+
+export const shotStep: Step = {
+  id: 'shot',
+  title: 'Shot',
+  work: workShot,
+  show: (ledger) => {
+    const metalValues = valuesBlock(ledger, [
+      'machine.cavities',
+      'part.volume',
+      'overflow.volume',
+      'runner.total-volume',
+      ...(ledger.texts.get('machine.chamber') === 'cold' ? (['sleeve.biscuit-thickness', 'sleeve.biscuit-volume'] as const) : []),
+      'shot.volume',
+      'shot.mass',
+      'shot.liquid-volume',
+      'shot.handbook-volume',
+    ]);
+    if (metalValues.length === 0) return [];
+    const common = ['shot.speed-available', 'machine.metal-pressure', 'clamp.pressure'] as const;
+    const cold = ledger.texts.get('machine.chamber') === 'cold';
+    return [
+      textBlock('Volumes are those of the die, the mass that of the solid metal; as a liquid it takes more room, and that is what the sleeve or pot must give.'),
+      ...metalValues,
+      ...(cold ? sleeveText(ledger) : [textBlock('Hot chamber: the plunger stands in the melt. No ladle, no sleeve wave, no biscuit, and no intensifier: the metal pressure of the fill phase is all there is.')]),
+      ...(cold
+        ? valuesBlock(ledger, ['machine.plunger', 'machine.sleeve-length', 'sleeve.fill', 'sleeve.air-volume', 'shot.flow', 'sleeve.fast-speed', ...common])
+        : valuesBlock(ledger, ['pot.temperature', 'machine.plunger', 'pot.stroke-needed', 'machine.shot-stroke', 'pot.nozzle-diameter', 'shot.flow', 'pot.plunger-speed', ...common])),
+    ];
+  },
+};
+
+function sleeveText(ledger: Ledger): ReturnType<Step['show']> {
+  if (ledger.texts.get('machine.kind') === 'cold-chamber-vertical-shot') return [textBlock('Vertical sleeve: no wave can trap air, so it may be filled nearly full.')];
+  if (!ledger.values.has('sleeve.fill-usual-least')) return [];
+  return [textBlock('Cold chamber with horizontal sleeve; usual fill ', { value: 'sleeve.fill-usual-least' }, ' to ', { value: 'sleeve.fill-usual-greatest' }, '. The fill must not outrank fill time and final pressure when the plunger is chosen.')];
+}

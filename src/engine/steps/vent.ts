@@ -1,0 +1,136 @@
+import type { Traced } from '../../kernel/traced.ts';
+import { chokedVelocity, frictionLength, ventArea, ventWidth } from '../../physics/vent.ts';
+import { ventGasVolume, ventGateShare, ventNumber, ventWidthAvailable } from '../../physics/vent-plan.ts';
+import { choose } from '../choose.ts';
+import type { Ledger } from '../ledger.ts';
+import type { Cell } from '../plan.ts';
+import { assumeMiddle } from '../planned.ts';
+import { type Step, tableBlock, textBlock, valuesBlock } from '../step.ts';
+
+/**
+ * Gas to expel, the area that plain vents would need, the kind of venting that follows from it and from the quality
+ * asked, and the area and width of that kind. The gas balance over the stroke is not part of it.
+ */
+export const ventStep: Step = {
+  id: 'vent',
+  title: 'Vents',
+  work: (ledger) => {
+    const attempt = ledger.attempt.bind(ledger);
+    attempt('vent.gas-volume', 'Gas to expel', () => gas(ledger));
+    attempt('vent.choked-velocity', 'Gas velocity in a plain vent', () => plainVelocity(ledger));
+    attempt('vent.plain-area', 'Area and width of plain vents', () => plain(ledger));
+    attempt('vent.kind', 'Kind of venting', () => choose(ledger, 'vent.kind'));
+    attempt('vent.area', 'Vent area', () => area(ledger));
+    attempt('vent.width', 'Vent width', () => width(ledger));
+    attempt('vent.gate-share', 'Vent area over gate area', () => {
+      ledger.apply(ventGateShare, { vent_area: ledger.value('vent.area'), gate_area: ledger.value('gate.area') });
+      ledger.look('vent/geometry', 'gate_share_least', {}, 'vent.gate-share-least');
+      ledger.look('vent/geometry', 'gate_share_greatest', {}, 'vent.gate-share-greatest');
+    });
+    attempt('vent.vacuum', 'Vacuum', () => vacuum(ledger));
+  },
+  show,
+};
+
+function gas(ledger: Ledger): void {
+  const sleeve_air =
+    ledger.text('machine.chamber') === 'cold'
+      ? ledger.put(ledger.value('sleeve.air-volume').as('vent.sleeve-air', 'all air left in the sleeve after pouring: the safe side'))
+      : ledger.assume('vent.sleeve-air', 0, 'cm3', { note: 'hot chamber: gooseneck and nozzle stand full of metal', status: 'derived' });
+  ledger.apply(ventGasVolume, {
+    part_volume: ledger.value('part.volume'),
+    overflow_volume: ledger.value('overflow.volume'),
+    runner_volume: ledger.value('runner.volume'),
+    sleeve_air,
+    cavities: ledger.value('machine.cavities'),
+  });
+}
+
+function plainVelocity(ledger: Ledger): void {
+  const family = ledger.alloy.family;
+  const depth = assumeMiddle(ledger, 'vent.depth', ledger.look('vent/depth', 'least', { family }, 'vent.depth-least'), ledger.look('vent/depth', 'greatest', { family }, 'vent.depth-greatest'));
+  const land = assumeMiddle(ledger, 'vent.land', ledger.look('vent/geometry', 'land_least', {}, 'vent.land-least'), ledger.look('vent/geometry', 'land_greatest', {}, 'vent.land-greatest'));
+  const friction_length = ledger.apply(frictionLength, { depth, land, friction: ledger.look('vent/planned', 'friction', {}, 'vent.friction') });
+  ledger.apply(chokedVelocity, { gas_temperature: ledger.look('vent/planned', 'gas_temperature', {}, 'vent.gas-temperature'), friction_length });
+}
+
+function plain(ledger: Ledger): void {
+  const needed = ledger.apply(ventArea, { gas_volume: ledger.value('vent.gas-volume'), time: ledger.value('fill.time'), velocity: ledger.value('vent.choked-velocity') }, { id: 'vent.plain-area' });
+  ledger.apply(ventWidth, { area: needed, depth: ledger.value('vent.depth') }, { id: 'vent.plain-width' });
+  const share = ledger.look('vent/planned', 'line_share', {}, 'vent.line-share');
+  ledger.apply(ventWidthAvailable, { parting_line: ledger.value('overflow.parting-line'), gate_width: ledger.value('gate.width'), share });
+}
+
+/** Plain vents are sized with their own depth and land, chill vents and vacuum valves with the figure of their kind. */
+function area(ledger: Ledger): Traced<'mm2'> {
+  const kind = ledger.text('vent.kind');
+  const velocity =
+    kind === 'plain'
+      ? ledger.put(ledger.value('vent.choked-velocity').as('vent.velocity', 'that of the plain vent'))
+      : ledger.look('vent/velocity', 'velocity', { kind: kind === 'vacuum' ? 'valve' : 'chill' }, 'vent.velocity');
+  return ledger.apply(ventArea, { gas_volume: ledger.value('vent.gas-volume'), time: ledger.value('fill.time'), velocity });
+}
+
+/** Width follows from the depth of plain vents or the gap of a chill vent; a vacuum valve has its own passage. */
+function width(ledger: Ledger): void {
+  const kind = ledger.text('vent.kind');
+  const vents = ledger.value('vent.area');
+  if (kind === 'plain') {
+    const total = ledger.apply(ventWidth, { area: vents, depth: ledger.value('vent.depth') });
+    ledger.apply(ventNumber, { width: total, each: ledger.look('vent/geometry', 'width_greatest', {}, 'vent.each-width') });
+    ledger.look('vent/geometry', 'relief_least', {}, 'vent.relief-least');
+    ledger.look('vent/geometry', 'relief_greatest', {}, 'vent.relief-greatest');
+  } else if (kind === 'chill') {
+    const least = ledger.look('vent/geometry', 'chill_gap_least', {}, 'vent.chill-gap-least');
+    const greatest = ledger.look('vent/geometry', 'chill_gap_greatest', {}, 'vent.chill-gap-greatest');
+    ledger.apply(ventWidth, { area: vents, depth: assumeMiddle(ledger, 'vent.chill-gap', least, greatest) });
+  }
+}
+
+function vacuum(ledger: Ledger): void {
+  const { value: level } = choose(ledger, 'vent.vacuum');
+  if (level === 'none') return;
+  ledger.look('vent/vacuum', 'least', { class: level }, 'vent.vacuum-pressure-least');
+  ledger.look('vent/vacuum', 'greatest', { class: level }, 'vent.vacuum-pressure');
+}
+
+function show(ledger: Ledger): ReturnType<Step['show']> {
+  const values = valuesBlock(ledger, [
+    'vent.gas-volume',
+    'vent.sleeve-air',
+    'vent.depth',
+    'vent.land',
+    'vent.friction-length',
+    'vent.choked-velocity',
+    'vent.plain-area',
+    'vent.plain-width',
+    'vent.width-available',
+    'vent.velocity',
+    'vent.area',
+    'vent.chill-gap',
+    'vent.width',
+    'vent.number',
+    'vent.gate-share',
+  ]);
+  if (values.length === 0) return [];
+  const kind = ledger.texts.get('vent.kind');
+  const window = (label: string, least: string, greatest: string): Cell[][] =>
+    ledger.values.has(least) && ledger.values.has(greatest) ? [[label, { value: least }, { value: greatest }]] : [];
+  return [
+    textBlock('Per cavity. Counted is all gas that is empty room when the fill begins: cavity, overflows, runner and, in a cold chamber, the air in the sleeve; it leaves within the fill time, with the vent choked.'),
+    ...(ledger.decisions.has('vent.kind') ? [textBlock('Venting: ', { decision: 'vent.kind' }, '.')] : []),
+    ...(ledger.decisions.has('vent.vacuum') ? [textBlock('Vacuum: ', { decision: 'vent.vacuum' }, '.')] : []),
+    ...values,
+    ...tableBlock('Windows', ['', 'Least', 'Greatest'], [
+      ...window('Depth of a plain vent', 'vent.depth-least', 'vent.depth-greatest'),
+      ...window('Depth behind the land, to the edge of the die', 'vent.relief-least', 'vent.relief-greatest'),
+      ...window('Vent area over gate area, trade rule', 'vent.gate-share-least', 'vent.gate-share-greatest'),
+      ...window('Cavity pressure under vacuum', 'vent.vacuum-pressure-least', 'vent.vacuum-pressure'),
+    ]),
+    ...(kind === 'chill' ? [textBlock('The smallest gap of a chill vent sets what it passes: too large a gap spits metal, too small a one strangles the air; no single gap is right for all dies.')] : []),
+    ...(kind === 'vacuum'
+      ? [textBlock('Vacuum starts when the plunger covers the pour hole. A valve passes more gas but must close before the metal comes; a vacuum chill block passes less and cannot be late. Vents are needed with vacuum too: vapour of the release agent presses more than a vacuum can draw.')]
+      : []),
+    textBlock('Vents stand behind the overflows, at the end of each flow segment.'),
+  ];
+}

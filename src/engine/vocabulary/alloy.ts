@@ -1,0 +1,31 @@
+import { number, text } from './define.ts';
+
+/** The alloy's record, one value per property. */
+export const ALLOY_WORDS = {
+  'alloy.id': text('Alloy'),
+  'alloy.family': text('Alloy family'),
+  'alloy.chamber': text('Chambers the alloy is cast in, preferred first'),
+  'alloy.density': number('g/cm3', 'Density at 20 degC'),
+  'alloy.solidus': number('degC', 'Solidus'),
+  'alloy.liquidus': number('degC', 'Liquidus'),
+  'alloy.specific-heat-solid': number('J/(kg.K)', 'Specific heat, solid'),
+  'alloy.specific-heat-liquid': number('J/(kg.K)', 'Specific heat, liquid'),
+  'alloy.latent-heat': number('kJ/kg', 'Latent heat of fusion'),
+  'alloy.conductivity': number('W/(m.K)', 'Thermal conductivity'),
+  'alloy.expansion': number('um/(m.K)', 'Linear expansion'),
+  'alloy.electrical-conductivity': number('%', 'Electrical conductivity (of IACS)'),
+  'alloy.tensile-strength': number('MPa', 'Tensile strength'),
+  'alloy.yield-strength': number('MPa', '0.2 % yield strength'),
+  'alloy.elongation': number('%', 'Elongation'),
+  'alloy.hardness-brinell': number('1', 'Brinell hardness'),
+  'alloy.shear-strength': number('MPa', 'Shear strength'),
+  'alloy.fatigue-strength': number('MPa', 'Fatigue strength'),
+  'alloy.modulus': number('GPa', "Young's modulus"),
+  'alloy.casting-temperature': number('degC', 'Casting temperature, middle of the range'),
+  'alloy.casting-temperature-least': number('degC', 'Casting temperature, least'),
+  'alloy.casting-temperature-greatest': number('degC', 'Casting temperature, greatest'),
+  'alloy.shrink-allowance': number('%', 'Die shrink allowance'),
+  'alloy.solidification-shrinkage': number('%', 'Solidification shrinkage'),
+  'alloy.lead-greatest': number('%', 'Lead, greatest that the composition allows'),
+  'alloy.cadmium-greatest': number('%', 'Cadmium, greatest that the composition allows'),
+} as const;

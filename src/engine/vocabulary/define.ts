@@ -1,0 +1,22 @@
+import type { Unit } from '../../kernel/units.ts';
+
+/** A plan value: its unit, the words a plan prints beside it, and whether there is one per item of a list. */
+export interface NumberWord<U extends Unit = Unit> {
+  readonly unit: U;
+  readonly title: string;
+  readonly each?: true;
+}
+
+/** A fact in words, such as the alloy family or the kind of machine; rules bind it without a unit. */
+export interface TextWord {
+  readonly text: true;
+  readonly title: string;
+  readonly each?: true;
+}
+
+export type Word = NumberWord | TextWord;
+
+export const number = <const U extends Unit>(unit: U, title: string): NumberWord<U> => ({ unit, title });
+export const numberEach = <const U extends Unit>(unit: U, title: string): NumberWord<U> => ({ unit, title, each: true });
+export const text = (title: string): TextWord => ({ text: true, title });
+export const textEach = (title: string): TextWord => ({ text: true, title, each: true });

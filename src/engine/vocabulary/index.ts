@@ -1,0 +1,30 @@
+import type { Unit } from '../../kernel/units.ts';
+import { ALLOY_WORDS } from './alloy.ts';
+import type { NumberWord, TextWord, Word } from './define.ts';
+import { DESIGN_WORDS } from './design.ts';
+import { FILL_WORDS } from './fill.ts';
+import { GATE_WORDS } from './gate.ts';
+import { MACHINE_WORDS } from './machine.ts';
+import { PART_WORDS } from './part.ts';
+import { PARTING_WORDS } from './parting.ts';
+import { SHOT_WORDS } from './shot.ts';
+import { VENT_WORDS } from './vent.ts';
+
+/** Every value and every text fact that a plan can hold. Rules may bind these ids and no others. */
+export const VOCABULARY = { ...PART_WORDS, ...ALLOY_WORDS, ...PARTING_WORDS, ...DESIGN_WORDS, ...FILL_WORDS, ...GATE_WORDS, ...SHOT_WORDS, ...VENT_WORDS, ...MACHINE_WORDS } as const satisfies Readonly<Record<string, Word>>;
+
+type Words = typeof VOCABULARY;
+export type ValueId = { [K in keyof Words]: Words[K] extends NumberWord ? K : never }[keyof Words];
+export type TextId = { [K in keyof Words]: Words[K] extends TextWord ? K : never }[keyof Words];
+export type UnitOf<K extends ValueId> = Words[K] extends NumberWord<infer U> ? U & Unit : never;
+
+/** `hole.diameter[H1]` is the value of an item; its word is `hole.diameter`. */
+export function wordOf(id: string): Word | undefined {
+  const plain = id.replace(/\[.*\]$/s, '');
+  return Object.hasOwn(VOCABULARY, plain) ? (VOCABULARY as Readonly<Record<string, Word>>)[plain] : undefined;
+}
+
+/** `id` for a value of the whole plan, `id[item]` for a value of an item. */
+export function fullId(id: string, item?: string): string {
+  return item === undefined ? id : `${id}[${item}]`;
+}

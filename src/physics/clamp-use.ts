@@ -1,0 +1,94 @@
+import { defineFormula } from '../kernel/formula.ts';
+
+/** Pressure spike when the full cavity stops the plunger: a multiple of the pressure that drives the metal through the gate. */
+export const spikePressure = defineFormula({
+  id: 'clamp.spike-pressure',
+  title: 'End-of-fill pressure spike',
+  symbol: 'p_spike',
+  inputs: {
+    fill_pressure: { symbol: 'p_fill', unit: 'MPa', meaning: 'metal pressure at the gate during fill', range: [0.5, 80] },
+    factor: { symbol: 'k_s', unit: '1', meaning: 'spike over fill pressure, 1.5 braked to 3 unbraked', range: [1, 3] },
+  },
+  unit: 'MPa',
+  equation: 'k_s * p_fill',
+  outside: 'extrapolate',
+  source: ['F2-KB1'],
+  status: 'source',
+  accuracy: 'a factor of two between a braked and an unbraked shot; lasts a few milliseconds',
+  compute: ({ fill_pressure, factor }) => factor * fill_pressure,
+});
+
+/** The pressure that the clamp must hold: the greater of the intensified pressure and the spike. */
+export const sizingPressure = defineFormula({
+  id: 'clamp.sizing-pressure',
+  title: 'Pressure that sizes the clamp',
+  symbol: 'p',
+  inputs: {
+    intensified: { symbol: 'p_int', unit: 'MPa', meaning: 'intensified metal pressure', range: [1, 150] },
+    spike: { symbol: 'p_spike', unit: 'MPa', meaning: 'end-of-fill pressure spike', range: [0.5, 240] },
+  },
+  unit: 'MPa',
+  equation: 'max(p_int, p_spike)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact; as good as the two pressures',
+  compute: ({ intensified, spike }) => Math.max(intensified, spike),
+});
+
+/** Share of the rated locking force that the die asks for. */
+export const clampUse = defineFormula({
+  id: 'clamp.use',
+  title: 'Use of the rated locking force',
+  symbol: 'u',
+  inputs: {
+    needed: { symbol: 'F_lock', unit: 'kN', meaning: 'locking force needed', range: [1, 200000] },
+    rated: { symbol: 'F_r', unit: 'kN', meaning: 'rated locking force', range: [100, 200000] },
+  },
+  unit: '%',
+  equation: '100 * F_lock / F_r',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact; as good as the force',
+  compute: ({ needed, rated }) => (100 * needed) / rated,
+});
+
+/** How far the biscuit or sprue pulls the pressure centre off the centre of the cavities. */
+export const feederOffset = defineFormula({
+  id: 'clamp.feeder-offset',
+  title: 'Offset of the pressure centre by the feeder',
+  symbol: 'e',
+  inputs: {
+    feeder_diameter: { symbol: 'd', unit: 'mm', meaning: 'biscuit or sprue diameter at the parting plane', range: [0, 250], domain: 'not-negative' },
+    distance: { symbol: 'y', unit: 'mm', meaning: 'distance of the feeder from the centre of the cavities', range: [0, 2000], domain: 'not-negative' },
+    area: { symbol: 'A', unit: 'cm2', meaning: 'projected area of the whole shot', range: [1, 30000] },
+  },
+  unit: 'mm',
+  equation: 'pi * d^2 / 400 * y / A',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'first moment of the areas, cavities centred on the platen; a lopsided part or family die moves it further',
+  compute: ({ feeder_diameter, distance, area }) => (((Math.PI * feeder_diameter ** 2) / 400) * distance) / area,
+});
+
+/** Machine hours a year for the yearly volume. */
+export const hoursNeeded = defineFormula({
+  id: 'machine.hours-needed',
+  title: 'Machine hours a year',
+  symbol: 'H',
+  inputs: {
+    parts: { symbol: 'N', unit: '1', meaning: 'good parts a year', range: [1, 1e8] },
+    cavities: { symbol: 'n', unit: '1', meaning: 'cavities', range: [1, 64] },
+    rate: { symbol: 'r', unit: '1/h', meaning: 'shots an hour', range: [5, 5000] },
+    use_share: { symbol: 's', unit: '%', meaning: 'share of the hours in which good shots are made', range: [30, 100] },
+  },
+  unit: 'h',
+  equation: 'N / (n * r * s / 100)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'as good as the shots an hour, which the trade spreads over a factor of three to five',
+  compute: ({ parts, cavities, rate, use_share }) => parts / ((cavities * rate * use_share) / 100),
+});

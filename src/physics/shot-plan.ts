@@ -1,0 +1,173 @@
+import { defineFormula } from '../kernel/formula.ts';
+
+/** Metal flow through all gates while the cavities fill. */
+export const shotFlow = defineFormula({
+  id: 'shot.flow',
+  title: 'Metal flow through all gates',
+  symbol: 'Q',
+  inputs: {
+    cavities: { symbol: 'n', unit: '1', meaning: 'number of cavities', range: [1, 64] },
+    volume: { symbol: 'V', unit: 'cm3', meaning: 'flow volume of one cavity, liquid', range: [0.1, 100000] },
+    time: { symbol: 't', unit: 'ms', meaning: 'fill time', range: [1, 500] },
+  },
+  unit: 'l/s',
+  equation: 'n * V / t',
+  outside: 'extrapolate',
+  source: ['F5-S2'],
+  status: 'derived',
+  accuracy: 'exact for a constant flow into cavities that all fill in the same time',
+  compute: ({ cavities, volume, time }) => (cavities * volume) / time,
+});
+
+/** All metal of a shot by the wall, after a textbook: a check on the sum. */
+export const shotHandbookVolume = defineFormula({
+  id: 'shot.handbook-volume',
+  title: 'Shot volume by the wall',
+  symbol: 'V_h',
+  inputs: {
+    cavities: { symbol: 'n', unit: '1', meaning: 'number of cavities', range: [1, 64] },
+    part_volume: { symbol: 'V_p', unit: 'cm3', meaning: 'volume of one casting', range: [0.1, 50000] },
+    wall: { symbol: 'h', unit: 'mm', meaning: 'mean wall', range: [0.5, 10] },
+  },
+  unit: 'cm3',
+  equation: 'n * V_p * (1 + 2 / h)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'memory',
+  accuracy: 'remembered; runner, biscuit and overflows on average over many dies, the biscuit of a given plunger is not in it',
+  compute: (x) => x.cavities * x.part_volume * (1 + 2 / x.wall),
+});
+
+/** Plunger speed that a machine can be planned to: below the dry speed by the load, and a share of that. */
+export const speedAvailable = defineFormula({
+  id: 'shot.speed-available',
+  title: 'Plunger speed to plan with at most',
+  symbol: 'v_max',
+  inputs: {
+    dry_speed: { symbol: 'v_d', unit: 'm/s', meaning: 'dry-shot plunger speed of the machine', range: [0.5, 12] },
+    drop: { symbol: 'l', unit: '%', meaning: 'loaded speed below the dry speed', range: [5, 40], domain: 'not-negative' },
+    use: { symbol: 'u', unit: '%', meaning: 'share of the loaded speed that is planned at most', range: [50, 100] },
+  },
+  unit: 'm/s',
+  equation: 'v_d * (1 - l / 100) * u / 100',
+  requires: [{ text: 'a drop below 100 %', holds: ({ drop }) => drop < 100 }],
+  outside: 'extrapolate',
+  source: ['F2-KB1'],
+  status: 'source',
+  accuracy: 'the loaded speed lies 10 to 25 % below the dry speed; the pressure and flow lines of machine and die tell it better',
+  compute: (x) => (x.dry_speed * (1 - x.drop / 100) * x.use) / 100,
+});
+
+/** Plunger diameter at which the machine reaches a metal pressure: the pressure rises with the inverse square. */
+export const plungerForPressure = defineFormula({
+  id: 'shot.plunger-for-pressure',
+  title: 'Greatest plunger for the pressure needed',
+  symbol: 'D_p',
+  inputs: {
+    diameter: { symbol: 'D', unit: 'mm', meaning: 'plunger diameter', range: [20, 250] },
+    pressure: { symbol: 'p_m', unit: 'MPa', meaning: 'greatest metal pressure with it', range: [2, 300] },
+    needed: { symbol: 'p', unit: 'MPa', meaning: 'metal pressure needed', range: [2, 150] },
+  },
+  unit: 'mm',
+  equation: 'D * sqrt(p_m / p)',
+  outside: 'extrapolate',
+  source: ['F2-KB1'],
+  status: 'derived',
+  accuracy: 'exact without friction',
+  compute: (x) => x.diameter * Math.sqrt(x.pressure / x.needed),
+});
+
+/** Biscuit thickness: no thinner than the least, than the runner, and than a share of the plunger diameter. */
+export const biscuitThickness = defineFormula({
+  id: 'sleeve.biscuit-thickness',
+  title: 'Biscuit thickness',
+  symbol: 'b',
+  inputs: {
+    least: { symbol: 'b_1', unit: 'mm', meaning: 'least biscuit', range: [10, 30] },
+    runner_depth: { symbol: 'd_r', unit: 'mm', meaning: 'runner depth', range: [0.5, 60] },
+    diameter: { symbol: 'D', unit: 'mm', meaning: 'plunger diameter', range: [30, 250] },
+    share: { symbol: 's', unit: '1', meaning: 'biscuit over plunger diameter, low end', range: [0.2, 0.5] },
+  },
+  unit: 'mm',
+  equation: 'max(b_1, d_r, s * D)',
+  outside: 'extrapolate',
+  source: ['F2-KB1', 'F2-BM-121'],
+  status: 'practice',
+  accuracy: 'a published range ends at 30 mm, the share of the diameter exceeds it with plungers above 90 mm; pouring varies by several millimetres',
+  compute: (x) => Math.max(x.least, x.runner_depth, x.share * x.diameter),
+});
+
+/** Empty volume of the sleeve after pouring. */
+export const sleeveAir = defineFormula({
+  id: 'sleeve.air-volume',
+  title: 'Air in the sleeve after pouring',
+  symbol: 'V_a',
+  inputs: {
+    volume: { symbol: 'V', unit: 'cm3', meaning: 'liquid metal of one shot', range: [5, 100000] },
+    diameter: { symbol: 'D', unit: 'mm', meaning: 'inside diameter of the sleeve', range: [30, 250] },
+    length: { symbol: 'L', unit: 'mm', meaning: 'active length of the sleeve', range: [100, 2000] },
+  },
+  unit: 'cm3',
+  equation: 'max(0, pi * D^2 * L / 4000 - V)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact geometry',
+  compute: (x) => Math.max(0, (Math.PI * x.diameter ** 2 * x.length) / 4000 - x.volume),
+});
+
+/** Plunger diameter that gives a wanted sleeve fill at the same metal and length. */
+export const plungerForFill = defineFormula({
+  id: 'sleeve.plunger-for-fill',
+  title: 'Plunger diameter for a fill',
+  symbol: 'D',
+  inputs: {
+    volume: { symbol: 'V', unit: 'cm3', meaning: 'liquid metal of one shot', range: [5, 100000] },
+    length: { symbol: 'L', unit: 'mm', meaning: 'active length of the sleeve', range: [100, 2000] },
+    fill: { symbol: 'f', unit: '%', meaning: 'sleeve fill wanted', range: [20, 90] },
+  },
+  unit: 'mm',
+  equation: 'sqrt(400000 * V / (pi * L * f))',
+  outside: 'extrapolate',
+  source: ['F2-KB1'],
+  status: 'derived',
+  accuracy: 'leaves the biscuit as it is, although it grows with the plunger: a few per cent',
+  compute: (x) => Math.sqrt((400000 * x.volume) / (Math.PI * x.length * x.fill)),
+});
+
+/** Travel of a hot-chamber plunger that displaces the metal of one shot. */
+export const potStroke = defineFormula({
+  id: 'pot.stroke-needed',
+  title: 'Plunger travel for the shot',
+  symbol: 's',
+  inputs: {
+    volume: { symbol: 'V', unit: 'cm3', meaning: 'liquid metal of one shot', range: [0.5, 20000] },
+    diameter: { symbol: 'D', unit: 'mm', meaning: 'plunger diameter', range: [20, 150] },
+  },
+  unit: 'mm',
+  equation: '4000 * V / (pi * D^2)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact without leakage past the plunger rings, which grows with wear',
+  compute: ({ volume, diameter }) => (4000 * volume) / (Math.PI * diameter ** 2),
+});
+
+/** Least bore of the nozzle: its area a multiple of the runners it feeds. */
+export const nozzleDiameter = defineFormula({
+  id: 'pot.nozzle-diameter',
+  title: 'Least nozzle bore',
+  symbol: 'd_n',
+  inputs: {
+    cavities: { symbol: 'n', unit: '1', meaning: 'number of cavities', range: [1, 64] },
+    runner_area: { symbol: 'A_r', unit: 'mm2', meaning: 'runner area of one cavity', range: [1, 5000] },
+    ratio: { symbol: 'k', unit: '1', meaning: 'nozzle bore area over runner area', range: [1, 1.5] },
+  },
+  unit: 'mm',
+  equation: 'sqrt(4 * k * n * A_r / pi)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'practice',
+  accuracy: 'the flow area falls from gooseneck to nozzle to sprue to runner to gate; a common rule without a single source',
+  compute: (x) => Math.sqrt((4 * x.ratio * x.cavities * x.runner_area) / Math.PI),
+});

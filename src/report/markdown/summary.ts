@@ -1,0 +1,69 @@
+import type { RootContent } from 'mdast';
+import type { Decision, Plan } from '../../engine/plan.ts';
+import { printTraced } from '../../kernel/traced.ts';
+import { KEY_FIGURES } from '../key-figures.ts';
+import { counted, countFindings, originText } from '../words.ts';
+import { code, heading, type Inline, item, list, paragraph, strong, table } from './nodes.ts';
+import { titleOf } from './values.ts';
+
+/** Title, what kind of document this is, what it is about. */
+export function opening(plan: Plan): RootContent[] {
+  const { part, alloy, plant, standing, tool } = plan;
+  const marks = [part.number, part.revision === undefined ? undefined : `revision ${part.revision}`].filter((mark) => mark !== undefined);
+  const asked = alloy.asked === alloy.id ? alloy.family : `${alloy.family}; asked for as ${alloy.asked}`;
+  return [
+    heading(1, `Casting plan: ${[part.name, ...marks].join(', ')}`),
+    { type: 'blockquote', children: [paragraph(strong(standing.status))] },
+    list([
+      ...(part.note === undefined ? [] : [item([`Part: ${part.note}`])]),
+      item([`Alloy: ${alloy.id} (${asked})`]),
+      item([`Plant: ${plant.name}${plant.invented ? ' (invented)' : ''}${plant.note === undefined ? '' : `. ${plant.note}`}`]),
+      item(['Read from ', code(part.file), `, worked out by ${tool.name} ${tool.version}`]),
+    ]),
+  ];
+}
+
+/** Half a page: decisions, key figures, findings, what rests on unverified figures. */
+export function summary(plan: Plan): RootContent[] {
+  const decisions = [...plan.decisions.values()];
+  const figures = keyFigureRows(plan);
+  return [
+    heading(2, 'Summary'),
+    ...(decisions.length === 0 ? [] : [table(['Decision', 'Taken', 'Because', 'Source and status'], decisions.map(decisionRow))]),
+    ...(figures.length === 0 ? [] : [table(['Key figure', 'Planned', 'Held against'], figures)]),
+    list([
+      item([strong('Findings'), `: ${countFindings(plan.findings)}.`]),
+      item([strong('Unverified'), ...unverifiedPhrase(plan)]),
+      ...(plan.unchecked.length === 0 ? [] : [item([strong('Not judged'), `: ${counted(plan.unchecked.length, 'point')}; see below.`])]),
+      item([strong('Hold'), `: ${plan.standing.hold}`]),
+    ]),
+  ];
+}
+
+function decisionRow(decision: Decision): Inline[][] {
+  const others = decision.alternatives.map((other) => `; also possible: ${other.value} (${other.because})`);
+  return [[decision.title], [decision.value], [decision.because + others.join('')], [originText(decision.source, decision.status)]];
+}
+
+function keyFigureRows(plan: Plan): Inline[][][] {
+  return KEY_FIGURES.flatMap(({ title, id, bounds }) => {
+    const value = plan.values.get(id);
+    if (value === undefined) return [];
+    const held = bounds.flatMap(([label, bound]) => {
+      const limit = plan.values.get(bound);
+      return limit === undefined ? [] : [`${label} ${printTraced(limit)}`];
+    });
+    return [[[title], [printTraced(value)], [held.join(', ') || '–']]];
+  });
+}
+
+function unverifiedPhrase(plan: Plan): Inline[] {
+  const resting = [...plan.values.values()].filter((value) => value.status === 'memory').length;
+  const first = plan.weak.find(({ figure }) => figure.status === 'memory');
+  if (first === undefined) return [': no value rests on a figure from memory.'];
+  return [
+    `: ${resting} of ${counted(plan.values.size, 'value')} ${resting === 1 ? 'rests' : 'rest'} on a figure from memory. Check first: ${titleOf(plan, first.figure.id)}, ${printTraced(first.figure)} (`,
+    code(first.figure.id),
+    `), on which ${counted(first.count, 'other value')} ${first.count === 1 ? 'rests' : 'rest'}.`,
+  ];
+}

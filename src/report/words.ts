@@ -1,0 +1,69 @@
+import type { Diagnostic, Severity } from '../kernel/diagnostic.ts';
+import { SEVERITIES } from '../kernel/diagnostic.ts';
+import type { Place } from '../kernel/place.ts';
+import type { Status } from '../kernel/status.ts';
+import type { Kind, RangeVerdict } from '../kernel/traced.ts';
+
+/** What a status is called on paper. */
+export const STATUS_WORDS: Readonly<Record<Status, string>> = {
+  source: 'from a source',
+  derived: 'derived',
+  practice: 'common practice',
+  memory: 'from memory, unverified',
+};
+
+export const KIND_WORDS: Readonly<Record<Kind, string>> = {
+  input: 'given',
+  default: 'default',
+  pinned: 'pinned',
+  table: 'table',
+  formula: 'formula',
+  choice: 'decision',
+  assumption: 'assumption',
+};
+
+export const RANGE_WORDS: Readonly<Record<Exclude<RangeVerdict, 'inside'>, string>> = {
+  clamped: 'outside the valid range: the nearest value inside was used',
+  extrapolated: 'outside the valid range: extrapolated',
+};
+
+/** `1 warning`, `2 warnings`. */
+export function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
+}
+
+/** `2 errors, 1 warning`; `no findings` when there are none. */
+export function countFindings(list: readonly Diagnostic[]): string {
+  const parts = SEVERITIES.map((severity) => [severity, list.filter((d) => d.severity === severity).length] as [Severity, number])
+    .filter(([, count]) => count > 0)
+    .map(([severity, count]) => counted(count, severity));
+  return parts.length === 0 ? 'no findings' : parts.join(', ');
+}
+
+/** Whether a place is a whole file rather than a spot in it. */
+export function isWholeFile(place: Place): boolean {
+  if (place.path !== '') return false;
+  const { line, column, endLine, endColumn } = place.position();
+  return line === 1 && column === 1 && (endLine > 1 || endColumn === 1);
+}
+
+/** `valve.part.yaml:12:5`; the name alone for a whole file. */
+export function placeText(place: Place): string {
+  if (isWholeFile(place)) return place.source.name;
+  const { line, column } = place.position();
+  return `${place.source.name}:${line}:${column}`;
+}
+
+/** What a reference of the user's own files is called. */
+const OWN_FILES: Readonly<Record<string, string>> = { PART: 'part description', PLANT: 'plant description' };
+
+export function refText(ref: string): string {
+  return OWN_FILES[ref] ?? ref;
+}
+
+/** References with their status in words: `KEY table 3; common practice`. */
+export function originText(source: readonly string[], status: Status): string {
+  const refs = source.map(refText).join(', ');
+  if (refs === '') return STATUS_WORDS[status];
+  return status === 'source' ? refs : `${refs}; ${STATUS_WORDS[status]}`;
+}

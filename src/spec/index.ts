@@ -1,0 +1,8 @@
+/** The only door of this folder: texts in, part and plant descriptions or findings out. */
+export { CODES } from './codes.ts';
+export { jsonSchema } from './json-schema.ts';
+export type * from './part.ts';
+export { ACROSS, COLD_SHUTS, FINISHES, HEAT_TREATMENTS, HOLE_KINDS, MARKETS, USES, WALL_SIDES } from './part.ts';
+export type { MachineSpec, PlantSpec } from './plant.ts';
+export { readPart } from './read-part.ts';
+export { readPlant } from './read-plant.ts';

@@ -1,0 +1,44 @@
+import type { Place, SourceText } from '../kernel/place.ts';
+import type { Traced } from '../kernel/traced.ts';
+
+export const CHAMBERS = ['hot', 'cold'] as const;
+export const SHOTS = ['horizontal', 'vertical'] as const;
+
+export interface MachineSpec {
+  readonly id: string;
+  readonly chamber: (typeof CHAMBERS)[number];
+  readonly shot: (typeof SHOTS)[number];
+  readonly lockingForce: Traced<'kN'>;
+  readonly tieBarX: Traced<'mm'>;
+  readonly tieBarY: Traced<'mm'>;
+  readonly dieHeightLeast: Traced<'mm'>;
+  readonly dieHeightGreatest: Traced<'mm'>;
+  readonly openingStroke: Traced<'mm'>;
+  readonly ejectorForce: Traced<'kN'>;
+  readonly ejectorStroke: Traced<'mm'>;
+  /** Diameters that can be fitted, as listed. */
+  readonly plungers: readonly Traced<'mm'>[];
+  /** Cold chamber: from the plunger's start face to the parting plane. */
+  readonly sleeveLength?: Traced<'mm'>;
+  readonly shotStroke: Traced<'mm'>;
+  readonly cylinderDiameter: Traced<'mm'>;
+  readonly tailRodDiameter: Traced<'mm'>;
+  readonly pressureFill: Traced<'MPa'>;
+  /** Absent: the machine has no intensifier. */
+  readonly pressureIntensified?: Traced<'MPa'>;
+  readonly dryShotSpeed: Traced<'m/s'>;
+  readonly dryCycle: Traced<'s'>;
+  /** Money per hour, in the currency of the plant. */
+  readonly hourlyRate?: Traced<'1'>;
+  readonly at: Place;
+}
+
+/** A plant description, read and checked. */
+export interface PlantSpec {
+  readonly source: SourceText;
+  readonly name: string;
+  /** The plant does not exist; plans say so. */
+  readonly invented: boolean;
+  readonly note?: string;
+  readonly machines: readonly MachineSpec[];
+}
