@@ -4,6 +4,7 @@ import { wordOf } from '../src/engine/vocabulary/index.ts';
 import type { Diagnostic } from '../src/kernel/diagnostic.ts';
 import type { SourceText } from '../src/kernel/place.ts';
 import { type Compiled, compileRulebook } from '../src/rulebook/compile.ts';
+import { compilePlant } from '../src/spec/index.ts';
 
 /** Every YAML file below a folder, named relative to it with forward slashes, in stable order. */
 export function readRules(folder: string): SourceText[] {
@@ -15,7 +16,7 @@ export function readRules(folder: string): SourceText[] {
 }
 
 export function compileFolder(folder: string): Compiled {
-  return compileRulebook(readRules(folder), wordOf);
+  return compileRulebook(readRules(folder), wordOf, compilePlant);
 }
 
 export function describe(diagnostic: Diagnostic): string {

@@ -38,15 +38,16 @@ export function calculate(request: CalculationRequest): { readonly calculation?:
   const unit = resultUnit(formula, request.unit, diagnostics);
   if (diagnostics.length > 0 || unit === undefined) return { diagnostics };
   const outOfRange = Object.entries(formula.inputs).flatMap(([name, input]) => outside(formula, name, input, numbers[name] as number));
-  if (outOfRange.some((finding) => finding.severity === 'error')) return { diagnostics: outOfRange };
+  const findings = outOfRange.map(({ finding }) => finding);
+  if (outOfRange.some(({ refused }) => refused)) return { diagnostics: findings };
   try {
     const checked = checkNumbers(formula, numbers);
     const result = formula.compute(checked.numbers);
     if (!Number.isFinite(result)) throw new Refusal(`range/${formula.id}`, `${formula.title} has no finite result for these inputs`, 'check the inputs');
     const calculation = { formula, numbers: checked.numbers, value: convert(result, formula.unit, unit), unit, range: checked.verdict };
-    return { calculation, diagnostics: outOfRange };
+    return { calculation, diagnostics: findings };
   } catch (error) {
-    if (error instanceof Refusal) return { diagnostics: [...outOfRange, { code: error.code, severity: 'error', message: error.message, fix: error.fix }] };
+    if (error instanceof Refusal) return { diagnostics: [...findings, { code: error.code, severity: 'error', message: error.message, fix: error.fix }] };
     throw error;
   }
 }
@@ -87,18 +88,20 @@ function resultUnit(formula: Formula, asked: string | undefined, diagnostics: Di
   const unit = readUnit(asked);
   const dimension = dimensionOf(formula.unit);
   if (unit !== undefined && dimensionOf(unit) === dimension) return unit;
-  const why = unit === undefined ? `"${asked}" is not a unit` : `"${asked}" measures ${dimensionOf(unit)}, and ${formula.id} gives a ${dimension}`;
+  const why = unit === undefined ? `"${asked}" is not a unit` : `"${asked}" is a unit of ${dimensionOf(unit)}, but the result is of the kind ${dimension}`;
   diagnostics.push(fault('wrong-result-unit', why, `write one of ${orList(unitsOf(dimension))}`));
   return undefined;
 }
 
 /** One input held against its own domain and range, so that all that lie outside are named and not the first alone. */
-function outside(formula: Formula, name: string, input: FormulaInput, value: number): Diagnostic[] {
-  const alone: Formula = { ...formula, inputs: { [name]: input }, requires: [] };
+function outside(formula: Formula, name: string, input: FormulaInput, value: number): { readonly finding: Diagnostic; readonly refused: boolean }[] {
+  const code = `range/${formula.id}`;
+  const fix = `give ${name} a value inside the range; outside it the result is a guess`;
   try {
-    return checkNumbers(alone, { [name]: value }).warnings.map((message) => ({ code: `range/${formula.id}`, severity: 'warning', message, fix: 'treat the result as a guess' }));
+    const { warnings } = checkNumbers({ ...formula, inputs: { [name]: input }, requires: [] }, { [name]: value });
+    return warnings.map((message) => ({ finding: { code, severity: 'error', message, fix }, refused: false }));
   } catch (error) {
-    if (error instanceof Refusal) return [{ code: error.code, severity: 'error', message: error.message, fix: error.fix }];
+    if (error instanceof Refusal) return [{ finding: { code, severity: 'error', message: error.message, fix: error.fix }, refused: true }];
     throw error;
   }
 }

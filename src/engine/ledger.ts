@@ -163,16 +163,12 @@ export class Ledger {
     }
   }
 
+  /** An extrapolation is a warning; a figure taken at the end of its table is a note. Said once for each cause. */
   #rangeFinding(code: string, message: string, value: Traced): void {
+    if (this.findings.some((known) => known.code === code && known.message === message)) return;
     const at = placeOf(value);
-    this.findings.push({
-      code,
-      severity: 'warning',
-      message,
-      fix: `treat ${value.id} as a guess, or pin it`,
-      values: [value.id],
-      ...(at === undefined ? {} : { at }),
-    });
+    const severity = value.range === 'extrapolated' ? 'warning' : 'note';
+    this.findings.push({ code, severity, message, fix: `treat ${value.id} as a guess, or pin it`, values: [value.id], ...(at === undefined ? {} : { at }) });
   }
 
   /** Fills a gap with a stated figure; it appears in the plan's list of assumptions. */

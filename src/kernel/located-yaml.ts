@@ -147,8 +147,10 @@ function offsetsOf(text: string, contents: Node | null, path: YamlPath, part: 'v
   if (ofKey !== undefined && (part === 'key' || missing || value === undefined || value[0] === value[1])) return ofKey;
   if (value === undefined) return [0, 0];
   if (!missing) return value;
+  // Not the whole of it: the first key of a mapping with its value, and no more than a line.
+  const first = isMap(node) && node.flow !== true ? span(text, node.items[0]?.value as Node | null) : undefined;
   const lineEnd = text.indexOf('\n', value[0]);
-  return [value[0], lineEnd === -1 ? value[1] : Math.min(value[1], lineEnd)];
+  return [value[0], Math.min(first?.[1] ?? value[1], lineEnd === -1 ? value[1] : lineEnd)];
 }
 
 /** A node's own text, without the blank space that block collections count in. */

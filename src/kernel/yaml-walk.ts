@@ -73,7 +73,14 @@ class Walk {
       }
       if (first.has(key)) {
         const before = first.get(key)?.range?.[0] ?? 0;
-        this.#fault('duplicate-key', `"${printable(key)}" is written twice in one mapping`, keyNode, at, 'keep one of the two', () => `It stands on line ${lineOf(this.text, before)} already.`);
+        this.#fault(
+          'duplicate-key',
+          `"${printable(key)}" is written twice in one mapping`,
+          keyNode,
+          at,
+          'keep one of the two',
+          () => `It stands on line ${lineOf(this.text, before)} already.`,
+        );
         continue;
       }
       first.set(key, keyNode);

@@ -22,7 +22,7 @@ export const cavitiesDemand = defineFormula({
     { text: 'a reject share below 100 %', holds: ({ reject_share }) => reject_share < 100 },
   ],
   outside: 'extrapolate',
-  source: ['F5-zhilianmould'],
+  source: ['ZHILIAN-CAVITIES'],
   status: 'source',
   accuracy: 'exact count for the rate given, from a page on moulds; with a typical rate instead of the part\'s own cycle it may be off by a factor of 2',
   compute: (x) => {

@@ -12,7 +12,7 @@ export const sludgeFactor = defineFormula({
   unit: '%',
   equation: 'w_1 + 2 * w_2 + 3 * w_3',
   outside: 'extrapolate',
-  source: ['F4-ALLEXPERTS metallurgy answer 2016/3'],
+  source: ['SLUDGE-ANSWER metallurgy answer 2016/3'],
   status: 'source',
   accuracy: 'rule of the trade; whether sludge forms depends on the holding temperature too',
   compute: ({ iron, manganese, chromium }) => iron + 2 * manganese + 3 * chromium,

@@ -12,7 +12,7 @@ export const spikePressure = defineFormula({
   unit: 'MPa',
   equation: 'k_s * p_fill',
   outside: 'extrapolate',
-  source: ['F2-KB1'],
+  source: ['KB-SHOT-PROFILE'],
   status: 'source',
   accuracy: 'a factor of two between a braked and an unbraked shot; lasts a few milliseconds',
   compute: ({ fill_pressure, factor }) => factor * fill_pressure,

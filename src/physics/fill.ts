@@ -21,7 +21,7 @@ export const longestFillTime = defineFormula({
     { text: 'flow_temperature > die_temperature', holds: (x) => x.flow_temperature > x.die_temperature },
   ],
   outside: 'extrapolate',
-  source: ['F2-KB2'],
+  source: ['KB-HPDC-PARAMETERS'],
   status: 'source',
   accuracy: 'an upper limit, read in a secondary text; the choice of solids and gate temperature moves it by half, and the tabled solids end at 3 mm of wall',
   compute: (x) => (1000 * x.k * x.wall * (x.gate_temperature - x.flow_temperature + x.solids * x.conversion)) / (x.flow_temperature - x.die_temperature),

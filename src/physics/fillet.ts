@@ -12,7 +12,7 @@ export const leastFilletRadius = defineFormula({
   unit: 'mm',
   equation: '(A + B) / 2',
   outside: 'extrapolate',
-  source: ['F1-S32'],
+  source: ['CN-COURSE-PARTS'],
   status: 'source',
   accuracy: 'rule of thumb of a course text; a larger fillet adds mass and porosity at the root; none where the feature ends on the parting line',
   compute: ({ wall_a, wall_b }) => (wall_a + wall_b) / 2,

@@ -13,7 +13,7 @@ export const metalPressure = defineFormula({
   unit: 'MPa',
   equation: 'p_h * d_h^2 / d_p^2',
   outside: 'extrapolate',
-  source: ['F2-KB1'],
+  source: ['KB-SHOT-PROFILE'],
   status: 'source',
   accuracy: 'exact without friction and rod-side pressure; reaches the casting only while biscuit, runner and gate are liquid',
   compute: (x) => (x.hydraulic_pressure * x.cylinder_diameter ** 2) / x.plunger_diameter ** 2,

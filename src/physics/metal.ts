@@ -7,13 +7,13 @@ export const metalMass = defineFormula({
   id: 'metal.part-mass',
   title: 'Mass from volume',
   symbol: 'm',
-  inputs: { volume: { symbol: 'V', unit: 'cm3', meaning: 'volume of the casting', range: [0.05, 100000] }, density: DENSITY },
+  inputs: { volume: { symbol: 'V', unit: 'cm3', meaning: 'volume of the casting or overflow', range: [0, 100000], domain: 'not-negative' }, density: DENSITY },
   unit: 'kg',
   equation: 'V * rho / 1000',
   outside: 'extrapolate',
   source: [],
   status: 'derived',
-  accuracy: 'exact; pores in a casting take 1 to 3 % off',
+  accuracy: 'exact for a sound casting',
   compute: ({ volume, density }) => (volume * density) / 1000,
 });
 

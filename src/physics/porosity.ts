@@ -22,9 +22,9 @@ export const trappedGasVolume = defineFormula({
     { text: 'a trapped share of 100 % or less', holds: ({ trapped }) => trapped <= 100 },
   ],
   outside: 'extrapolate',
-  source: ['F2-KB4'],
+  source: ['KB-VACUUM'],
   status: 'derived',
-  accuracy: 'ideal gas, good to a few per cent up to 100 MPa; the share trapped is a guess, and lubricant vapour and hydrogen come on top; the source takes the gas at constant temperature',
+  accuracy: 'ideal gas; air so dense takes up more, by an estimate a fifth at 70 MPa. The share trapped is a guess, and lubricant vapour and hydrogen come on top; the source takes the gas at constant temperature',
   compute: (x) =>
     (((x.trapped / 100) * x.gas_volume * x.gas_pressure) / (10000 * x.metal_pressure)) * ((x.metal_temperature + ABSOLUTE_ZERO) / (x.gas_temperature + ABSOLUTE_ZERO)),
 });

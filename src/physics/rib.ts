@@ -19,7 +19,7 @@ export const ribTipRadius = defineFormula({
     { text: 'a rib that the draft leaves wider than nothing at its tip (0.5 * root_width > height * tan(draft))', holds: ({ root_width, height, draft }) => 0.5 * root_width > height * Math.tan(draft * RADIANS) },
   ],
   outside: 'extrapolate',
-  source: ['F1-S37 table 2-22'],
+  source: ['CN-MANUAL table 2-22'],
   status: 'source',
   accuracy: 'exact geometry; the handbook prints it as rounded coefficients for four heights, all eight reproduced',
   compute: ({ root_width, height, draft }) => (0.5 * root_width * Math.cos(draft * RADIANS) - height * Math.sin(draft * RADIANS)) / (1 - Math.sin(draft * RADIANS)),

@@ -12,10 +12,28 @@ export const cavityDimension = defineFormula({
   unit: 'mm',
   equation: 'X * (1 + s / 100)',
   outside: 'extrapolate',
-  source: ['F1-S9'],
+  source: ['EMPIRE-FAQ'],
   status: 'source',
   accuracy: 'as good as the allowance: held dimensions shrink about half as much as free ones; dividing by 1 - s instead differs by 0.004 % at 0.6 %',
   compute: ({ dimension, allowance }) => dimension * (1 + allowance / 100),
+});
+
+/** What the cavity is larger than the casting: the figure that the die maker adds to each dimension. */
+export const shrinkAdded = defineFormula({
+  id: 'shrink.added',
+  title: 'Shrink added to a dimension',
+  symbol: 'd_X',
+  inputs: {
+    dimension: { symbol: 'X', unit: 'mm', meaning: 'dimension of the casting at room temperature', range: [0.5, 3000] },
+    allowance: { symbol: 's', unit: '%', meaning: 'linear shrink allowance', range: [0, 1.5], domain: 'not-negative' },
+  },
+  unit: 'mm',
+  equation: 'X * s / 100',
+  outside: 'extrapolate',
+  source: ['EMPIRE-FAQ'],
+  status: 'source',
+  accuracy: 'as good as the allowance',
+  compute: ({ dimension, allowance }) => (dimension * allowance) / 100,
 });
 
 /** Shrink allowance from physics: contraction of the alloy after ejection less the growth of the die when warm. */
@@ -40,7 +58,7 @@ export const shrinkFromContraction = defineFormula({
     },
   ],
   outside: 'extrapolate',
-  source: ['F1-S57'],
+  source: ['HOOK-STABILITY'],
   status: 'derived',
   accuracy: 'free contraction only: brackets the usual 0.6 % for aluminium, falls below it for zinc (0.32 %); metal held on a core gives about half',
   compute: (x) => (x.alloy_expansion * (x.eject_temperature - x.room_temperature) - x.steel_expansion * (x.die_temperature - x.room_temperature)) / 10000,

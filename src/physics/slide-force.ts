@@ -32,7 +32,7 @@ export const lockAngle = defineFormula({
   unit: 'deg',
   equation: 'a + d',
   outside: 'extrapolate',
-  source: ['F1-S53'],
+  source: ['USM-SLIDER'],
   status: 'source',
   accuracy: 'rule of a toolmaker for moulds (2 to 3 degrees); no die casting book with such a rule was found',
   compute: ({ pin_angle, extra }) => pin_angle + extra,

@@ -15,7 +15,7 @@ export const slideStroke = defineFormula({
   unit: 'mm',
   equation: 'd + b + c',
   outside: 'extrapolate',
-  source: ['F1-S54'],
+  source: ['CASTING-PARTS-CORE'],
   status: 'source',
   accuracy: 'exact; the clearance of 5 to 10 mm is a toolmaker\'s rule',
   compute: ({ depth, boss, clearance }) => depth + boss + clearance,

@@ -12,7 +12,7 @@ export const coredDepth = defineFormula({
   unit: 'mm',
   equation: 'L_t + 3 * P',
   outside: 'extrapolate',
-  source: ['F1-S45'],
+  source: ['INDIANALUCAST-KB'],
   status: 'source',
   accuracy: 'least value of a caster\'s rule (vendor); taps with a long lead need more',
   compute: ({ thread_length, pitch }) => thread_length + 3 * pitch,

@@ -12,7 +12,7 @@ export const plusSide = defineFormula({
   unit: 'mm',
   equation: 'T + T_a',
   outside: 'extrapolate',
-  source: ['F1-S14', 'F1-S15', 'F1-S16'],
+  source: ['NADCA-S4A1', 'NADCA-4A', 'NADCA-4A-PL'],
   status: 'source',
   accuracy: 'the product standard adds on the plus side only; casters in the United Kingdom print the same amounts as plus-minus',
   compute: ({ linear, added }) => linear + added,

@@ -13,7 +13,7 @@ export const linearTolerance = defineFormula({
   unit: 'mm',
   equation: 'T_0 + T_1 * max(0, X - 25.4) / 25.4',
   outside: 'extrapolate',
-  source: ['F1-S17'],
+  source: ['AL-PART-TOLERANCES'],
   status: 'source',
   accuracy: 'exact form of the published rule; its inch and metric constants differ by 2 %; parting line and moving die parts add to it',
   compute: ({ dimension, base, step }) => base + (step * Math.max(0, dimension - 25.4)) / 25.4,

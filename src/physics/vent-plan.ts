@@ -1,6 +1,6 @@
 import { defineFormula } from '../kernel/formula.ts';
 
-/** Gas that the vents of one cavity must pass during the fill: everything that is empty when the metal starts, its share of the sleeve included. */
+/** Gas that the vents of one cavity must pass: all room that is empty at the moment counted, its share of the sleeve included. */
 export const ventGasVolume = defineFormula({
   id: 'vent.gas-volume',
   title: 'Gas to expel from one cavity',
@@ -9,15 +9,21 @@ export const ventGasVolume = defineFormula({
     part_volume: { symbol: 'V_p', unit: 'cm3', meaning: 'volume of the cavity', range: [0.1, 50000] },
     overflow_volume: { symbol: 'V_o', unit: 'cm3', meaning: 'volume of its overflows', range: [0, 10000], domain: 'not-negative' },
     runner_volume: { symbol: 'V_r', unit: 'cm3', meaning: 'volume of its runner', range: [0, 10000], domain: 'not-negative' },
-    sleeve_air: { symbol: 'V_a', unit: 'cm3', meaning: 'empty volume of the sleeve after pouring, 0 for a hot chamber', range: [0, 100000], domain: 'not-negative' },
+    sleeve_air: {
+      symbol: 'V_a',
+      unit: 'cm3',
+      meaning: 'air in the sleeve at the moment counted: none once the metal fills its section, all that the pour left if the fast shot comes too early',
+      range: [0, 100000],
+      domain: 'not-negative',
+    },
     cavities: { symbol: 'n', unit: '1', meaning: 'cavities that share the sleeve', range: [1, 64] },
   },
   unit: 'cm3',
   equation: 'V_p + V_o + V_r + V_a / n',
   outside: 'extrapolate',
-  source: ['F3-BarMeir-151'],
+  source: ['BAR-MEIR'],
   status: 'derived',
-  accuracy: 'the safe side: a good slow shot drives much of the sleeve and runner air out before the fast shot begins',
+  accuracy: 'exact sum for the moment counted; a good slow shot drives the air of the sleeve out before the fast shot begins, a bad one leaves it all',
   compute: (x) => x.part_volume + x.overflow_volume + x.runner_volume + x.sleeve_air / x.cavities,
 });
 

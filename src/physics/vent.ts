@@ -18,7 +18,7 @@ export const frictionLength = defineFormula({
   outside: 'extrapolate',
   source: [],
   status: 'derived',
-  accuracy: 'exact for a slot much wider than deep; the friction factor is that of smooth laminar or turbulent flow, soot makes it worse',
+  accuracy: 'exact for a slot much wider than deep; the friction factor is an estimate for a clean vent',
   compute: ({ depth, land, friction }) => (4 * friction * land) / (2 * depth),
 });
 
@@ -34,7 +34,7 @@ export const entryMachNumber = defineFormula({
   equation: '(1 - M^2) / (1.4 * M^2) + 2.4 / 2.8 * log(2.4 * M^2 / (2 + 0.4 * M^2)) - X',
   implicit: true,
   outside: 'extrapolate',
-  source: ['F3-BarMeir-151'],
+  source: ['BAR-MEIR'],
   status: 'derived',
   accuracy: 'exact for adiabatic flow of a perfect gas in an even duct; matches the standard gas tables',
   compute: ({ friction_length }) => entryMach(friction_length),
@@ -54,9 +54,9 @@ export const chokedVelocity = defineFormula({
   equation: 'sqrt(1.4 * 287.05 * (T + 273.15)) * M / (1 + 0.2 * M^2)^3',
   requires: [{ text: 'a temperature above absolute zero', holds: ({ gas_temperature }) => gas_temperature > -ABSOLUTE_ZERO }],
   outside: 'extrapolate',
-  source: ['F3-BarMeir-151'],
+  source: ['BAR-MEIR'],
   status: 'derived',
-  accuracy: 'ceiling of 201 m/s at 300 K without friction, about 100 m/s for a thin plain vent; holds while the cavity is above about twice the pressure outside',
+  accuracy: 'ceiling of 201 m/s at 300 K without friction, about 100 m/s for a thin plain vent; holds while the pressure in the cavity is above 1.9 times that outside, with a friction length of 5 above 3.8 times',
   compute: ({ gas_temperature, friction_length }) => {
     const mach = entryMach(friction_length);
     return (Math.sqrt(HEAT_RATIO * GAS_CONSTANT * (gas_temperature + ABSOLUTE_ZERO)) * mach) / (1 + 0.2 * mach ** 2) ** 3;
@@ -76,7 +76,7 @@ export const ventArea = defineFormula({
   unit: 'mm2',
   equation: '1000 * V_g / (t * v_e)',
   outside: 'extrapolate',
-  source: ['F3-Midland'],
+  source: ['MIDLAND-VACUUM'],
   status: 'practice',
   accuracy: 'critical area only: it still leaves 1.6 times the outside pressure at 90 % of the stroke; 1.5 to 2 times this area is where more stops paying',
   compute: ({ gas_volume, time, velocity }) => (1000 * gas_volume) / (time * velocity),
@@ -114,9 +114,9 @@ export const residualPressureChoked = defineFormula({
   equation: '(m / (1 - s))^1.4',
   requires: [{ text: 'a stroke below 1', holds: ({ stroke }) => stroke < 1 }],
   outside: 'extrapolate',
-  source: ['F3-BarMeir-151'],
+  source: ['BAR-MEIR'],
   status: 'derived',
-  accuracy: 'times the pressure at the start; isentropic gas, constant plunger speed. Into the open air the vent unchokes and more gas stays: do not use it there below about twice the outside pressure',
+  accuracy: 'times the pressure at the start; isentropic gas, constant plunger speed. Into the open air the vent unchokes and more gas stays: do not use it there',
   compute: ({ area_ratio, stroke }) => {
     const mass = (1 + area_ratio * ((1 - stroke) ** -0.2 - 1)) ** -5;
     return (mass / (1 - stroke)) ** 1.4;

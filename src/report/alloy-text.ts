@@ -14,7 +14,7 @@ export function alloyText(alloy: Alloy): string {
     ['properties', alignRows(Object.entries(alloy.properties).map(([name, property]) => [name.replaceAll('_', ' '), rangeText(property, property.unit), originText(property.source, property.status), property.note ?? '']))],
     ['also published', Object.entries(alloy.properties).flatMap(([name, property]) => othersOf(name, property))],
     ...ratingFields(alloy),
-    ['notes', alloy.notes],
+    ['notes', alloy.notes.join('\n')],
   ]);
 }
 

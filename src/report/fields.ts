@@ -3,7 +3,7 @@ import { visible } from './visible.ts';
 
 const WIDTH = 100;
 
-/** A label and what stands beside it; a list stands on lines of its own, and undefined or nothing is left out. */
+/** A label and what stands beside it: prose is wrapped, a list of lines stands as it is, undefined or nothing is left out. */
 export type Field = readonly [label: string, text: string | readonly string[] | undefined];
 
 /** A headed block of labelled lines, the form of everything that `explain` and `calc` print. */

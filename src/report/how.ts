@@ -3,7 +3,7 @@ import { STATUSES, type Status } from '../kernel/status.ts';
 import type { Traced } from '../kernel/traced.ts';
 import { convert } from '../kernel/units.ts';
 import { equationOf } from './formula-text.ts';
-import { KIND_WORDS, originText, RANGE_WORDS, refText } from './words.ts';
+import { KIND_WORDS, originText, RANGE_WORDS } from './words.ts';
 
 /** How a value was reached: equations, a table's id, and a remark; each report lays these out in its own way. */
 export interface How {
@@ -15,11 +15,18 @@ export interface How {
 
 export function howOf(value: Traced): How {
   const remarks: string[] = [];
-  if (value.kind === 'input') remarks.push(value.source[0] === 'PART' ? 'drawing' : `given by the ${value.source.map(refText).join(', ')}`);
+  if (value.kind === 'input') remarks.push(value.source[0] === 'PART' ? 'drawing' : value.source[0] === 'PLANT' ? 'plant' : KIND_WORDS.input);
   else if (value.kind !== 'formula' && value.kind !== 'table' && value.kind !== 'pinned') remarks.push(KIND_WORDS[value.kind]);
   if (value.note !== undefined) remarks.push(value.note);
-  if (value.range !== 'inside') remarks.push(RANGE_WORDS[value.range]);
+  const range = rangeRemark(value);
+  if (range !== undefined) remarks.push(range);
   return { equations: equationsOf(value), remarks, ...(value.table === undefined ? {} : { table: value.table }) };
+}
+
+/** A range verdict goes down to all that rests on a value; where it was inherited, that is what is said. */
+function rangeRemark({ range, parents }: Traced): string | undefined {
+  if (range === 'inside') return undefined;
+  return parents.some((parent) => parent.range === range) ? 'rests on a figure taken outside its valid range' : RANGE_WORDS[range];
 }
 
 /** The formula with its numbers put in; the formula alone where the numbers were not kept. */

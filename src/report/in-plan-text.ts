@@ -29,16 +29,12 @@ export function limitInPlan(plan: Plan, limit: Limit): string {
   return fieldsText(`${limit.id} in ${plan.part.file}`, fields.length === 0 ? [['verdict', `the part has no ${limit.each ?? 'such item'}`]] : fields);
 }
 
-function usedValues(plan: Plan, limit: Limit, item: string | undefined): string {
-  return limit.uses
-    .map((use) => {
-      const ids = item === undefined ? [use.id] : [`${use.id}[${item}]`, use.id];
-      const id = ids.find((candidate) => plan.values.has(candidate) || plan.texts.has(candidate));
-      const value = id === undefined ? undefined : plan.values.get(id);
-      const shown = value === undefined ? (plan.texts.get(id ?? '') ?? 'not known') : printTraced(value);
-      return `${use.name} = ${id ?? use.id} = ${shown}`;
-    })
-    .join('; ');
+function usedValues(plan: Plan, limit: Limit, item: string | undefined): string[] {
+  return limit.uses.map((use) => {
+    const ids = item === undefined ? [use.id] : [`${use.id}[${item}]`, use.id];
+    const id = ids.find((candidate) => plan.values.has(candidate) || plan.texts.has(candidate)) ?? use.id;
+    return `${use.name} = ${shownValue(plan, id)}`;
+  });
 }
 
 /** A decision of a plan: what was taken, why, on what, and what else was possible. */
@@ -47,7 +43,7 @@ export function decisionInPlan(plan: Plan, decision: Decision): string {
     ['taken', decision.value],
     ['because', decision.because],
     ['decided on', decision.parents.map((id) => shownValue(plan, id))],
-    ['also possible', decision.alternatives.map((other) => `${other.value}: ${other.because}`)],
+    ['also possible', decision.alternatives.map((other) => `${other.value}: ${other.because}`).join('\n')],
     ['at', decision.at === undefined ? undefined : placeText(decision.at)],
     ['source', originText(decision.source, decision.status)],
   ]);

@@ -54,7 +54,7 @@ export function sourceText(source: Source, citedBy: readonly string[]): string {
     ['edition', source.edition],
     ['year', source.year],
     ['read', source.read],
-    ['errata', source.errata],
+    ['errata', source.errata?.join('\n')],
     ['cited by', citedBy],
   ]);
 }

@@ -30,8 +30,8 @@ export function tableText(table: Table): string {
     ['gives', table.gives.map((column) => `${column.name}${column.unit === '1' ? '' : ` in ${column.unit}`}: ${column.meaning}`)],
     ['figures', alignRows([[...table.axes.map((axis) => axis.name), ...table.gives.map((column) => column.name)], ...rows])],
     ['signs', [...signs].filter((status) => status !== 'source').map((status) => `${SIGNS[status].trim()}: ${STATUS_WORDS[status]}`)],
-    ['remarks', notes.map((note, i) => `[${i + 1}] ${note}`)],
-    ['notes', table.notes],
+    ['remarks', notes.map((note, i) => `[${i + 1}] ${note}`).join('\n')],
+    ['notes', table.notes.join('\n')],
     ['source', [...origins]],
   ]);
 }

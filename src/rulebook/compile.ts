@@ -16,12 +16,15 @@ export interface Compiled {
   readonly diagnostics: readonly Diagnostic[];
 }
 
+/** The reader of plant files; it belongs to another folder, so whoever compiles hands it in. */
+export type PlantReader = (file: SourceText) => { readonly data?: unknown; readonly diagnostics: readonly Diagnostic[] };
+
 /**
  * Reads the files of a rules folder (names relative to it, such as `tables/draft/constant.yaml`) into one rulebook.
  * All faults are collected: YAML, shape, unknown value ids, wrong units, expressions that do not type-check, examples
  * that do not behave, unknown source keys.
  */
-export function compileRulebook(files: readonly SourceText[], vocabulary: Vocabulary): Compiled {
+export function compileRulebook(files: readonly SourceText[], vocabulary: Vocabulary, readPlant?: PlantReader): Compiled {
   const diagnostics: Diagnostic[] = [];
   const tables: Record<string, Table> = {};
   const choices: Record<string, Choice> = {};
@@ -29,14 +32,16 @@ export function compileRulebook(files: readonly SourceText[], vocabulary: Vocabu
   const cautions: Record<string, Caution> = {};
   const alloys: Record<string, Alloy> = {};
   const sources: Record<string, Source> = {};
-  const plants: Record<string, string> = {};
+  const plants: Record<string, unknown> = {};
   const documents = new Map<string, LocatedYaml>();
 
   for (const file of [...files].sort((a, b) => (a.name < b.name ? -1 : 1))) {
     const id = file.name.replace(/\.yaml$/, '');
     const [folder] = file.name.split('/') as [string];
     if (folder === 'plants') {
-      plants[id.slice('plants/'.length)] = file.text;
+      const read = readPlant?.(file);
+      diagnostics.push(...(read?.diagnostics ?? []));
+      if (read?.data !== undefined) plants[id.slice('plants/'.length)] = read.data;
       continue;
     }
     const document = readLocatedYaml(file, { prefix: 'rules' });

@@ -9,8 +9,8 @@ export interface Rulebook {
   readonly cautions: Readonly<Record<string, Caution>>;
   readonly alloys: Readonly<Record<string, Alloy>>;
   readonly sources: Readonly<Record<string, Source>>;
-  /** Text of the built-in plant, read by the same reader as the user's. */
-  readonly plants: Readonly<Record<string, string>>;
+  /** The built-in plants as the plant reader compiled them; opaque here. */
+  readonly plants: Readonly<Record<string, unknown>>;
 }
 
 /** Where a figure, a row or a rule comes from. */

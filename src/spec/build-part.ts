@@ -87,14 +87,21 @@ class PartBuilder {
 
   lists(): Pick<PartSpec, 'walls' | 'holes' | 'undercuts' | 'inserts' | 'ribs' | 'fillets' | 'dimensions' | 'machining'> {
     return {
-      walls: this.#entries('walls', 'wall', (entry, as) => ({ id: entry.id, side: entry.side, height: as('height', entry.height), ...present({ draft: as('draft', entry.draft) }) })),
+      walls: this.#entries('walls', 'wall', (entry, as) => ({
+        id: entry.id,
+        side: entry.side,
+        height: as('height', entry.height),
+        ...present({ draft: as('draft', entry.draft) }),
+      })),
       holes: this.#entries('holes', 'hole', (entry, as, path) => ({
         id: entry.id,
         diameter: as('diameter', entry.diameter),
         depth: as('depth', entry.depth),
         kind: entry.kind,
         direction: this.#direction(entry.direction, [...path, 'direction']),
-        count: as('count', entry.count) ?? Traced.default(`hole.count[${entry.id}]`, 1, '1', { note: 'one hole, because no count is given', source: PART_SOURCE, at: this.yaml.place(path) }),
+        count:
+          as('count', entry.count) ??
+          Traced.default(`hole.count[${entry.id}]`, 1, '1', { note: 'one hole, because no count is given', source: PART_SOURCE, at: this.yaml.place(path) }),
         ...present({ tolerance: as('tolerance', entry.tolerance), thread: entry.thread, edgeDistance: as('edge_distance', entry.edge_distance) }),
       })),
       undercuts: this.#entries('undercuts', 'undercut', (entry, as, path) => ({
@@ -104,7 +111,13 @@ class PartBuilder {
         faceArea: as('face_area', entry.face_area),
         ...present({ boss: as('boss', entry.boss) }),
       })),
-      inserts: this.#entries('inserts', 'insert', (entry, as) => ({ id: entry.id, material: entry.material, diameter: as('diameter', entry.diameter), length: as('length', entry.length), ...present({ cover: as('cover', entry.cover) }) })),
+      inserts: this.#entries('inserts', 'insert', (entry, as) => ({
+        id: entry.id,
+        material: entry.material,
+        diameter: as('diameter', entry.diameter),
+        length: as('length', entry.length),
+        ...present({ cover: as('cover', entry.cover) }),
+      })),
       ribs: this.#entries('ribs', 'rib', (entry, as) => ({
         id: entry.id,
         rootWidth: as('root_width', entry.root_width),
@@ -114,15 +127,28 @@ class PartBuilder {
       fillets: this.#entries('fillets', 'fillet', (entry, as, path) => ({
         id: entry.id,
         radius: as('radius', entry.radius),
-        walls: [this.traced(`fillet.wall-a[${entry.id}]`, entry.walls[0], [...path, 'walls', 0]), this.traced(`fillet.wall-b[${entry.id}]`, entry.walls[1], [...path, 'walls', 1])] as const,
+        walls: [
+          this.traced(`fillet.wall-a[${entry.id}]`, entry.walls[0], [...path, 'walls', 0]),
+          this.traced(`fillet.wall-b[${entry.id}]`, entry.walls[1], [...path, 'walls', 1]),
+        ] as const,
       })),
-      dimensions: this.#entries('dimensions', 'dimension', (entry, as) => ({ id: entry.id, nominal: as('nominal', entry.nominal), tolerance: as('tolerance', entry.tolerance), across: entry.across ?? 'none', ...present({ slide: entry.slide }) })),
+      dimensions: this.#entries('dimensions', 'dimension', (entry, as) => ({
+        id: entry.id,
+        nominal: as('nominal', entry.nominal),
+        tolerance: as('tolerance', entry.tolerance),
+        across: entry.across ?? 'none',
+        ...present({ slide: entry.slide }),
+      })),
       machining: this.#entries('machining', 'machining', (entry, as) => ({ id: entry.id, stock: as('stock', entry.stock) })),
     };
   }
 
   /** Each entry of a list, with its place; `as` files a reading of it as `topic.key-name[id]`. */
-  #entries<L extends ListName, R extends object>(list: L, topic: string, build: (entry: Entry<L>, as: As, path: YamlPath) => R): (R & { readonly at: PartSpec['at'] })[] {
+  #entries<L extends ListName, R extends object>(
+    list: L,
+    topic: string,
+    build: (entry: Entry<L>, as: As, path: YamlPath) => R,
+  ): (R & { readonly at: PartSpec['at'] })[] {
     const entries = (this.data[list] ?? []) as readonly Entry<L>[];
     return entries.map((entry, i) => {
       const path: YamlPath = [list, i];

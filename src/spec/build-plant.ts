@@ -1,4 +1,5 @@
-import type { LocatedYaml, YamlPath } from '../kernel/located-yaml.ts';
+import type { YamlPath } from '../kernel/located-yaml.ts';
+import type { Place, SourceText } from '../kernel/place.ts';
 import { Traced } from '../kernel/traced.ts';
 import type { Unit } from '../kernel/units.ts';
 import type { Reading } from './leaves.ts';
@@ -9,16 +10,42 @@ import { present } from './present.ts';
 /** Reference that inputs of a plant file carry as their source. */
 export const PLANT_SOURCE = 'PLANT';
 
-/** The plant of a file without faults: every quantity becomes a traced input with its place. */
-export function buildPlant(data: PlantData, yaml: LocatedYaml): PlantSpec {
-  const { name, invented = false, note } = data.plant;
-  return { source: yaml.source, name, invented, ...present({ note }), machines: data.machines.map((machine, i) => buildMachine(machine, ['machines', i], yaml)) };
+/** Where the pieces of a plant were written; a plant that came with the tool was written in no file of the user's. */
+export interface PlantOrigin {
+  readonly source: SourceText;
+  readonly place: (path: YamlPath) => Place | undefined;
 }
 
-function buildMachine(machine: PlantData['machines'][number], path: YamlPath, yaml: LocatedYaml): MachineSpec {
+/**
+ * The plant of a file without faults: every quantity becomes a traced value. Figures of the user's plant are inputs with
+ * their place; those of an invented plant are practice, so that no plan takes them for a machine that stands somewhere.
+ */
+export function buildPlant(data: PlantData, origin: PlantOrigin): PlantSpec {
+  const { name, invented = false, note } = data.plant;
+  return {
+    source: origin.source,
+    name,
+    invented,
+    ...present({ note }),
+    machines: data.machines.map((machine, i) => buildMachine(machine, ['machines', i], origin, invented)),
+  };
+}
+
+function buildMachine(machine: PlantData['machines'][number], path: YamlPath, origin: PlantOrigin, invented: boolean): MachineSpec {
   const { id, chamber, shot, ejector, shot_end: end } = machine;
-  const as = <U extends Unit>(name: string, reading: Reading<U>, ...rest: YamlPath): Traced<U> =>
-    Traced.input(`machine.${name}[${id}]`, reading.value, reading.unit, { at: yaml.place([...path, ...rest]), written: reading.written, source: PLANT_SOURCE });
+  const figure = <U extends Unit>(name: string, reading: Reading<U>, place: YamlPath): Traced<U> => {
+    const at = origin.place(place);
+    return invented
+      ? Traced.table(name, reading.value, reading.unit, {
+          table: `plant ${id}`,
+          source: [PLANT_SOURCE],
+          status: 'practice',
+          note: 'machine of an invented plant',
+          at,
+        })
+      : Traced.input(name, reading.value, reading.unit, { at, written: reading.written, source: PLANT_SOURCE });
+  };
+  const as = <U extends Unit>(name: string, reading: Reading<U>, ...rest: YamlPath): Traced<U> => figure(`machine.${name}[${id}]`, reading, [...path, ...rest]);
   const maybe = <U extends Unit>(name: string, reading: Reading<U> | undefined, ...rest: YamlPath): Traced<U> | undefined =>
     reading === undefined ? undefined : as(name, reading, ...rest);
   return {
@@ -33,14 +60,16 @@ function buildMachine(machine: PlantData['machines'][number], path: YamlPath, ya
     openingStroke: as('opening-stroke', machine.opening_stroke, 'opening_stroke'),
     ejectorForce: as('ejector-force', ejector.force, 'ejector', 'force'),
     ejectorStroke: as('ejector-stroke', ejector.stroke, 'ejector', 'stroke'),
-    plungers: end.plungers.map((plunger, i) =>
-      Traced.input(`machine.plunger[${id}/${plunger.written}]`, plunger.value, plunger.unit, { at: yaml.place([...path, 'shot_end', 'plungers', i]), written: plunger.written, source: PLANT_SOURCE }),
-    ),
+    plungers: end.plungers.map((plunger, i) => figure(`machine.plunger[${id}/${plunger.written}]`, plunger, [...path, 'shot_end', 'plungers', i])),
     shotStroke: as('shot-stroke', end.stroke, 'shot_end', 'stroke'),
     cylinderDiameter: as('cylinder-diameter', end.cylinder_diameter, 'shot_end', 'cylinder_diameter'),
     tailRodDiameter:
       maybe('tail-rod-diameter', end.tail_rod_diameter, 'shot_end', 'tail_rod_diameter') ??
-      Traced.default(`machine.tail-rod-diameter[${id}]`, 0, 'mm', { note: 'no tail rod, because none is given', source: PLANT_SOURCE, at: yaml.place([...path, 'shot_end']) }),
+      Traced.default(`machine.tail-rod-diameter[${id}]`, 0, 'mm', {
+        note: 'no tail rod, because none is given',
+        source: PLANT_SOURCE,
+        at: origin.place([...path, 'shot_end']),
+      }),
     pressureFill: as('pressure-fill', end.pressure_fill, 'shot_end', 'pressure_fill'),
     dryShotSpeed: as('dry-shot-speed', end.dry_speed, 'shot_end', 'dry_speed'),
     dryCycle: as('dry-cycle', machine.dry_cycle, 'dry_cycle'),
@@ -49,6 +78,6 @@ function buildMachine(machine: PlantData['machines'][number], path: YamlPath, ya
       pressureIntensified: maybe('pressure-intensified', end.pressure_intensified, 'shot_end', 'pressure_intensified'),
       hourlyRate: maybe('hourly-rate', machine.hourly_rate, 'hourly_rate'),
     }),
-    at: yaml.place(path),
+    ...present({ at: origin.place(path) }),
   };
 }

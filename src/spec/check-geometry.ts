@@ -29,7 +29,10 @@ export function checkGeometry(geometry: GeometryDraft, box: Box | undefined, fin
   if (volume !== undefined && mass !== undefined) {
     const density = (mass.value * 1000) / volume.value;
     if (density < LIGHTEST || density > DENSEST) {
-      findings.add('impossible-density', ['geometry', 'mass'], `${mass.written} in ${volume.written} is ${formatNumber(density)} g/cm3`, { notes: ['Die casting alloys have 1.7 g/cm3 (magnesium) to 11.3 g/cm3 (lead).'], fix: 'check mass, volume and their units' });
+      findings.add('impossible-density', ['geometry', 'mass'], `${mass.written} in ${volume.written} is ${formatNumber(density)} g/cm3`, {
+        notes: ['Die casting alloys have 1.7 g/cm3 (magnesium) to 11.3 g/cm3 (lead).'],
+        fix: 'check mass, volume and their units',
+      });
       return true;
     }
   }
@@ -45,7 +48,12 @@ function checkAreas(geometry: GeometryDraft, box: Box, findings: Findings): bool
     const side = (box[across[0]] * box[across[1]]) / 100;
     if (area === undefined || area.value <= side * ALLOWANCE) continue;
     sound = false;
-    findings.add('area-above-envelope', ['geometry', 'projected_area', axis], `${area.written} is more than the envelope seen along ${axis}, ${formatNumber(side)} cm2`, { fix: 'check the area, its unit, and the order of the envelope: x, y, z' });
+    findings.add(
+      'area-above-envelope',
+      ['geometry', 'projected_area', axis],
+      `${area.written} is more than the envelope seen along ${axis}, ${formatNumber(side)} cm2`,
+      { fix: 'check the area, its unit, and the order of the envelope: x, y, z' },
+    );
   }
   return sound;
 }
@@ -59,14 +67,18 @@ function checkVolume(geometry: GeometryDraft, box: Box, findings: Findings): boo
   const path: YamlPath = ['geometry', volume === undefined ? 'mass' : 'volume'];
   const full = (box[0] * box[1] * box[2]) / 1000;
   if (least > full * ALLOWANCE) {
-    findings.add('volume-above-envelope', path, `${shown} does not fit into the envelope, which holds ${formatNumber(full)} cm3`, { fix: 'check the figure, its unit, and the envelope' });
+    findings.add('volume-above-envelope', path, `${shown} does not fit into the envelope, which holds ${formatNumber(full)} cm3`, {
+      fix: 'check the figure, its unit, and the envelope',
+    });
     return false;
   }
   for (const [i, { axis }] of AXES.entries()) {
     const area = geometry.projected_area?.[axis];
     const most = area === undefined ? Number.POSITIVE_INFINITY : (area.value * box[i as 0 | 1 | 2]) / 10;
     if (least <= most * ALLOWANCE) continue;
-    findings.add('volume-above-area', path, `${shown} is more than the projected area along ${axis} times the depth of the part, ${formatNumber(most)} cm3`, { fix: 'check the figure, the projected area, and their units' });
+    findings.add('volume-above-area', path, `${shown} is more than the projected area along ${axis} times the depth of the part, ${formatNumber(most)} cm3`, {
+      fix: 'check the figure, the projected area, and their units',
+    });
     return false;
   }
   return true;
@@ -78,14 +90,21 @@ function checkWall({ wall }: GeometryDraft, box: Box | undefined, findings: Find
   for (let i = 1; i < order.length; i += 1) {
     const [a, b] = [order[i - 1], order[i]];
     if (a === undefined || b === undefined || a.reading.value <= b.reading.value) continue;
-    findings.add('wall-order', ['geometry', 'wall', b.name], `the ${b.name} wall of ${b.reading.written} is below the ${a.name} wall of ${a.reading.written}`, { fix: 'write least, nominal and greatest in rising order' });
+    findings.add('wall-order', ['geometry', 'wall', b.name], `the ${b.name} wall of ${b.reading.written} is below the ${a.name} wall of ${a.reading.written}`, {
+      fix: 'write least, nominal and greatest in rising order',
+    });
   }
   const largest = order[order.length - 1];
   if (box === undefined || largest === undefined) return;
   // A wall thickness is the width of metal at a place, so it cannot be more than the part is thick.
   const thinnest = Math.min(...box);
   if (largest.reading.value > thinnest * ALLOWANCE) {
-    findings.add('wall-outside-part', ['geometry', 'wall', largest.name], `a wall of ${largest.reading.written} is thicker than the envelope, ${formatNumber(thinnest)} mm at its thinnest`, { fix: 'check the wall, the envelope, and their units' });
+    findings.add(
+      'wall-outside-part',
+      ['geometry', 'wall', largest.name],
+      `a wall of ${largest.reading.written} is thicker than the envelope, ${formatNumber(thinnest)} mm at its thinnest`,
+      { fix: 'check the wall, the envelope, and their units' },
+    );
   }
 }
 
@@ -95,13 +114,23 @@ function checkSurfaceAndWall(geometry: GeometryDraft, volume: NonNullable<Geomet
     // Of all bodies of one volume the ball has the least surface.
     const ball = Math.cbrt(36 * Math.PI * volume.value ** 2);
     if (surface.value * ALLOWANCE < ball) {
-      findings.add('surface-below-volume', ['geometry', 'surface_area'], `${surface.written} is less than the surface of a ball of ${volume.written}, ${formatNumber(ball)} cm2`, { fix: 'check surface, volume, and their units' });
+      findings.add(
+        'surface-below-volume',
+        ['geometry', 'surface_area'],
+        `${surface.written} is less than the surface of a ball of ${volume.written}, ${formatNumber(ball)} cm2`,
+        { fix: 'check surface, volume, and their units' },
+      );
       return;
     }
     const greatest = geometry.wall?.greatest;
     // A plate has volume = surface x thickness / 2; twice that is beyond any casting with such walls.
     if (greatest !== undefined && volume.value > (surface.value * greatest.value) / 10) {
-      findings.add('volume-against-wall', ['geometry', 'volume'], `${volume.written} is more than a surface of ${surface.written} can enclose with walls up to ${greatest.written}`, { severity: 'warning', fix: 'check volume, surface, greatest wall, and their units' });
+      findings.add(
+        'volume-against-wall',
+        ['geometry', 'volume'],
+        `${volume.written} is more than a surface of ${surface.written} can enclose with walls up to ${greatest.written}`,
+        { severity: 'warning', fix: 'check volume, surface, greatest wall, and their units' },
+      );
     }
   }
   const least = geometry.wall?.least;
@@ -110,7 +139,12 @@ function checkSurfaceAndWall(geometry: GeometryDraft, volume: NonNullable<Geomet
     const area = geometry.projected_area?.[axis];
     // Every line of sight through the part meets at least one wall; half of it leaves room for rounded and cut edges.
     if (area !== undefined && volume.value < 0.5 * area.value * (least.value / 10)) {
-      findings.add('volume-against-wall', ['geometry', 'volume'], `${volume.written} is less than half of ${area.written} seen along ${axis} times the least wall of ${least.written}`, { severity: 'warning', fix: 'check volume, projected area, least wall, and their units' });
+      findings.add(
+        'volume-against-wall',
+        ['geometry', 'volume'],
+        `${volume.written} is less than half of ${area.written} seen along ${axis} times the least wall of ${least.written}`,
+        { severity: 'warning', fix: 'check volume, projected area, least wall, and their units' },
+      );
       return;
     }
   }
@@ -125,6 +159,11 @@ function checkPartingLine(geometry: GeometryDraft, findings: Findings): void {
   // Of all closed lines around one area the circle is the shortest.
   const circle = 2 * Math.sqrt(Math.PI * area.value * 100);
   if (line.value * ALLOWANCE < circle) {
-    findings.add('parting-line-too-short', ['geometry', 'parting_line'], `${line.written} cannot go around a projected area of ${area.written}, which takes ${formatNumber(circle)} mm at least`, { fix: 'check the parting line, the projected area, and their units' });
+    findings.add(
+      'parting-line-too-short',
+      ['geometry', 'parting_line'],
+      `${line.written} cannot go around a projected area of ${area.written}, which takes ${formatNumber(circle)} mm at least`,
+      { fix: 'check the parting line, the projected area, and their units' },
+    );
   }
 }

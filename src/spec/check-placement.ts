@@ -25,7 +25,9 @@ export function checkPlacement(draft: PartDraft, box: Box | undefined, findings:
   const longest = Math.max(...box);
   const against = (code: CodeName, path: YamlPath, reading: Reading | undefined, most: number, what: string): void => {
     if (reading === undefined || reading.value <= most * ALLOWANCE) return;
-    findings.add(code, path, `${reading.written} is more than ${what}, ${formatNumber(most)} ${reading.unit}`, { fix: 'check the figure, its unit, and the envelope' });
+    findings.add(code, path, `${reading.written} is more than ${what}, ${formatNumber(most)} ${reading.unit}`, {
+      fix: 'check the figure, its unit, and the envelope',
+    });
   };
   for (const [i, wall] of (draft.walls ?? []).entries()) {
     against('wall-outside-part', ['walls', i, 'height'], wall?.height, diagonal, 'the diagonal of the envelope');
@@ -38,7 +40,14 @@ export function checkPlacement(draft: PartDraft, box: Box | undefined, findings:
   for (const [i, undercut] of (draft.undercuts ?? []).entries()) {
     const { direction } = undercut ?? {};
     against('undercut-outside-part', ['undercuts', i, 'depth'], undercut?.depth, depthAlong(box, direction), depthName(direction));
-    if (direction !== undefined) against('undercut-outside-part', ['undercuts', i, 'face_area'], undercut?.face_area, faceAlong(box, direction) / 100, 'the envelope seen along the direction');
+    if (direction !== undefined)
+      against(
+        'undercut-outside-part',
+        ['undercuts', i, 'face_area'],
+        undercut?.face_area,
+        faceAlong(box, direction) / 100,
+        'the envelope seen along the direction',
+      );
   }
   for (const [i, rib] of (draft.ribs ?? []).entries()) {
     against('rib-outside-part', ['ribs', i, 'height'], rib?.height, diagonal, 'the diagonal of the envelope');
@@ -66,7 +75,9 @@ function faceAlong([x, y, z]: Box, { vector }: DirectionReading): number {
 function checkTolerances(draft: PartDraft, findings: Findings): void {
   const against = (path: YamlPath, tolerance: Reading | undefined, nominal: Reading | undefined): void => {
     if (tolerance === undefined || nominal === undefined || tolerance.value < nominal.value) return;
-    findings.add('tolerance-above-nominal', path, `a tolerance of ${tolerance.written} leaves nothing of ${nominal.written}`, { fix: 'check both figures and their units' });
+    findings.add('tolerance-above-nominal', path, `a tolerance of ${tolerance.written} leaves nothing of ${nominal.written}`, {
+      fix: 'check both figures and their units',
+    });
   };
   for (const [i, dimension] of (draft.dimensions ?? []).entries()) against(['dimensions', i, 'tolerance'], dimension?.tolerance, dimension?.nominal);
   for (const [i, hole] of (draft.holes ?? []).entries()) against(['holes', i, 'tolerance'], hole?.tolerance, hole?.diameter);
@@ -79,9 +90,13 @@ function checkRibForm(draft: PartDraft, findings: Findings): void {
     if (root === undefined) continue;
     const tip = height === undefined || taper === undefined ? root.value : root.value - 2 * height.value * Math.tan((taper.value * Math.PI) / 180);
     if (tip < -0.01 * root.value) {
-      findings.add('rib-tip', ['ribs', i, 'height'], `with ${taper?.written} on each flank, a root of ${root.written} runs out before ${height?.written}`, { fix: 'check height, root width and draft' });
+      findings.add('rib-tip', ['ribs', i, 'height'], `with ${taper?.written} on each flank, a root of ${root.written} runs out before ${height?.written}`, {
+        fix: 'check height, root width and draft',
+      });
     } else if (radius !== undefined && 2 * radius.value > Math.max(root.value, 0) * ALLOWANCE) {
-      findings.add('rib-tip', ['ribs', i, 'tip_radius'], `a tip radius of ${radius.written} does not fit on a root of ${root.written}`, { fix: 'a full round tip has half the root width at most' });
+      findings.add('rib-tip', ['ribs', i, 'tip_radius'], `a tip radius of ${radius.written} does not fit on a root of ${root.written}`, {
+        fix: 'a full round tip has half the root width at most',
+      });
     }
   }
 }

@@ -19,7 +19,11 @@ export function checkPart(draft: PartDraft, findings: Findings): void {
   const { life, per_year: perYear } = draft.production ?? {};
   if (life !== undefined && perYear !== undefined && life.value < perYear.value) {
     const notes = ['The die is planned for less than one year.'];
-    findings.add('life-below-year', ['production', 'life'], `${life.written} parts in all are fewer than ${perYear.written} in one year`, { severity: 'note', notes, fix: 'check both numbers' });
+    findings.add('life-below-year', ['production', 'life'], `${life.written} parts in all are fewer than ${perYear.written} in one year`, {
+      severity: 'note',
+      notes,
+      fix: 'check both numbers',
+    });
   }
 }
 
@@ -35,7 +39,12 @@ function checkIds(draft: PartDraft, findings: Findings): void {
   }
 }
 
-export function reportDoubles(entries: readonly ({ readonly id?: string | undefined } | undefined)[] | undefined, list: string, seen: Set<string>, findings: Findings): void {
+export function reportDoubles(
+  entries: readonly ({ readonly id?: string | undefined } | undefined)[] | undefined,
+  list: string,
+  seen: Set<string>,
+  findings: Findings,
+): void {
   for (const [i, entry] of (entries ?? []).entries()) {
     if (entry?.id === undefined) continue;
     if (seen.has(entry.id)) findings.add('duplicate-id', [list, i, 'id'], 'another entry has this id already', { fix: 'give each entry an id of its own' });
@@ -51,10 +60,17 @@ function checkSlides(draft: PartDraft, findings: Findings): void {
     const path: YamlPath = ['dimensions', i, 'slide'];
     // An entry whose own id could not be read may be the one that is meant.
     if (!known.includes(dimension.slide) && !unread) {
-      const fix = known.length === 0 ? 'add the undercut or hole whose slide forms it' : known.length <= 12 ? `write one of ${orList(known)}` : 'write the id of an undercut or hole';
+      const fix =
+        known.length === 0
+          ? 'add the undercut or hole whose slide forms it'
+          : known.length <= 12
+            ? `write one of ${orList(known)}`
+            : 'write the id of an undercut or hole';
       findings.add('slide-unknown', path, `no undercut or hole is called "${printable(dimension.slide)}"${didYouMean(dimension.slide, known)}`, { fix });
     } else if (dimension.across !== undefined && dimension.across !== 'slide') {
-      findings.add('slide-not-across', path, `a slide is named, but "across: ${dimension.across}" stands beside it`, { fix: 'write "across: slide", or remove "slide"' });
+      findings.add('slide-not-across', path, `a slide is named, but "across: ${dimension.across}" stands beside it`, {
+        fix: 'write "across: slide", or remove "slide"',
+      });
     }
   }
 }
@@ -63,11 +79,18 @@ function checkCertificate(draft: PartDraft, findings: Findings): void {
   const shares = Object.values(draft.certificate ?? {}).map((share) => share?.value ?? 0);
   const sum = shares.reduce((total, share) => total + share, 0);
   // Certificates are rounded; half a per cent covers it.
-  if (sum > 100.5) findings.add('share-above-whole', ['certificate'], `the shares add up to ${Number(sum.toPrecision(4))} %`, { fix: 'check the figures and their units', part: 'key' });
+  if (sum > 100.5)
+    findings.add('share-above-whole', ['certificate'], `the shares add up to ${Number(sum.toPrecision(4))} %`, {
+      fix: 'check the figures and their units',
+      part: 'key',
+    });
 }
 
 /** The schema library passes over this one key of a free mapping; it must be as wrong as any other wrong name. */
 function checkPins(findings: Findings): void {
   if (dataAt(findings.yaml.data, ['pinned', '__proto__']) === undefined) return;
-  findings.add('pin-form', ['pinned', '__proto__'], 'is not the name of a plan value', { fix: 'write a name such as "machine.cavities" or "hole.draft[H1]"', part: 'key' });
+  findings.add('pin-form', ['pinned', '__proto__'], 'is not the name of a plan value', {
+    fix: 'write a name such as "machine.cavities" or "hole.draft[H1]"',
+    part: 'key',
+  });
 }

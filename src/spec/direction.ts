@@ -10,9 +10,15 @@ export interface DirectionReading {
 }
 
 const AXES: Readonly<Record<string, readonly [number, number, number]>> = {
-  x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1],
-  '+x': [1, 0, 0], '+y': [0, 1, 0], '+z': [0, 0, 1],
-  '-x': [-1, 0, 0], '-y': [0, -1, 0], '-z': [0, 0, -1],
+  x: [1, 0, 0],
+  y: [0, 1, 0],
+  z: [0, 0, 1],
+  '+x': [1, 0, 0],
+  '+y': [0, 1, 0],
+  '+z': [0, 0, 1],
+  '-x': [-1, 0, 0],
+  '-y': [0, -1, 0],
+  '-z': [0, 0, -1],
 };
 const AXIS_WORDS = Object.keys(AXES);
 const VECTOR_SCHEMA = { type: 'array', items: { type: 'number' }, minItems: 3, maxItems: 3 };

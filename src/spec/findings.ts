@@ -5,8 +5,15 @@ import type { CodeName } from './codes.ts';
 
 /** What a message calls an entry of each list. */
 const ENTRY_NAMES: Readonly<Record<string, string>> = {
-  walls: 'wall', holes: 'hole', undercuts: 'undercut', inserts: 'insert', ribs: 'rib', fillets: 'fillet', dimensions: 'dimension',
-  machining: 'machined face', machines: 'machine',
+  walls: 'wall',
+  holes: 'hole',
+  undercuts: 'undercut',
+  inserts: 'insert',
+  ribs: 'rib',
+  fillets: 'fillet',
+  dimensions: 'dimension',
+  machining: 'machined face',
+  machines: 'machine',
 };
 const MOST_FINDINGS = 100;
 
@@ -128,6 +135,9 @@ export function dataAt(data: unknown, path: YamlPath): unknown {
 /** A value as it is written in YAML on one line: `[238 mm, 142 mm, 46 mm]`. */
 export function flow(value: unknown): string {
   if (Array.isArray(value)) return `[${value.map(flow).join(', ')}]`;
-  if (typeof value === 'object' && value !== null) return `{ ${Object.entries(value).map(([key, inner]) => `${key}: ${flow(inner)}`).join(', ')} }`;
+  if (typeof value === 'object' && value !== null)
+    return `{ ${Object.entries(value)
+      .map(([key, inner]) => `${key}: ${flow(inner)}`)
+      .join(', ')} }`;
   return String(value);
 }

@@ -43,7 +43,10 @@ function checkMissing(findings: Findings, kind: FileKind, data: Readonly<Record<
   const others = (Object.keys(MARKS) as FileKind[]).filter((other) => other !== kind);
   const other = others.find((candidate) => has(candidate) > has(kind));
   if (other !== undefined) {
-    findings.add('wrong-format', ['diewright'], `the file looks like a ${other} file, but a ${kind} file is wanted here`, { about: [], fix: `give a file that begins with "diewright: ${kind}/${VERSIONS[kind]}"` });
+    findings.add('wrong-format', ['diewright'], `the file looks like a ${other} file, but a ${kind} file is wanted here`, {
+      about: [],
+      fix: `give a file that begins with "diewright: ${kind}/${VERSIONS[kind]}"`,
+    });
     return false;
   }
   findings.add('wrong-format', ['diewright'], `the line "diewright: ${kind}/${VERSIONS[kind]}" is missing`, { about: [], fix });

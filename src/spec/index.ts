@@ -4,5 +4,6 @@ export { jsonSchema } from './json-schema.ts';
 export type * from './part.ts';
 export { ACROSS, COLD_SHUTS, FINISHES, HEAT_TREATMENTS, HOLE_KINDS, MARKETS, USES, WALL_SIDES } from './part.ts';
 export type { MachineSpec, PlantSpec } from './plant.ts';
+export type { PlantData } from './plant-schema.ts';
 export { readPart } from './read-part.ts';
-export { readPlant } from './read-plant.ts';
+export { builtInPlant, compilePlant, readPlant } from './read-plant.ts';

@@ -3,7 +3,7 @@ import { printable } from '../kernel/printable.ts';
 import { inUnit, readQuantity } from '../kernel/quantity.ts';
 import { orList } from '../kernel/spelling.ts';
 import { dimensionOf, type Unit, unitsOf } from '../kernel/units.ts';
-import { type Bound, BOUNDS, type BoundName } from './bounds.ts';
+import { BOUNDS, type Bound, type BoundName } from './bounds.ts';
 
 /** A quantity of the file in the unit that the field is kept in. */
 export interface Reading<U extends Unit = Unit> {
@@ -20,7 +20,9 @@ export interface LeafFault {
 }
 
 /** Pattern of a number and a unit for editors; the reader itself says more precisely what is wrong. */
-const QUANTITY_PATTERN = '^\\s*[+\\-\u2212]?(\\d+\\.?\\d*|\\.\\d+)([eE][+\\-\u2212]?\\d+)?\\s*[^\\d\\s.,].*$';
+export const QUANTITY_PATTERN = '^\\s*[+\\-\u2212]?(\\d+\\.?\\d*|\\.\\d+)([eE][+\\-\u2212]?\\d+)?\\s*[^\\d\\s.,].*$';
+const ID_PATTERN = '^[\\p{L}\\p{N}][\\p{L}\\p{N} ._+#()/-]*$';
+const ID = new RegExp(ID_PATTERN, 'u');
 /** Longest text that a quantity or a word can be. */
 const LONGEST = 80;
 
@@ -57,9 +59,7 @@ function readInto<U extends Unit>(text: string, limits: Bound<U>, bare: boolean,
   const parsed = readQuantity(text, dimensionOf(unit), bare ? unit : undefined);
   if (!parsed.ok) {
     const { code, message, fix } = parsed.fault;
-    // The unit that the field is kept in is a better guess than the first one of its dimension.
-    const units = unitsOf(dimensionOf(unit)).filter((other) => other !== '1' && other !== unit);
-    return fail(ctx, text, code, message, code === 'bare-number' ? `write "${text.trim()} ${unit}"${units.length === 0 ? '' : `, or another unit: ${orList(units)}`}` : fix);
+    return fail(ctx, text, code, message, code === 'bare-number' ? addUnit(text.trim(), unit) : isGeneral(fix, unit) ? undefined : fix);
   }
   const { quantity: given } = parsed;
   if (whole && given.unit !== '1') return fail(ctx, text, 'wrong-dimension', `"${text}" is a share, but a number of pieces is wanted`, 'write a whole number');
@@ -75,6 +75,17 @@ function readInto<U extends Unit>(text: string, limits: Bound<U>, bare: boolean,
   return { value, unit, written };
 }
 
+/** The unit that the field is kept in is a better guess than the first one of its dimension. */
+function addUnit(text: string, unit: Unit): string {
+  const others = unitsOf(dimensionOf(unit)).filter((other) => other !== '1' && other !== unit);
+  return `write "${text} ${unit}"${others.length === 0 ? '' : `, or another unit: ${orList(others)}`}`;
+}
+
+/** Advice for any quantity of the dimension, where the example of the field says more. */
+function isGeneral(fix: string | undefined, unit: Unit): boolean {
+  return fix === undefined || fix.includes('such as "12 ') || (dimensionOf(unit) === 'number' && /(one of|it in) 1 or/.test(fix));
+}
+
 /** `2.8mm` and `2.8   mm` as `2.8 mm`; a bare number with the unit that it was taken in. */
 function spaced(text: string, unit: Unit): string {
   const [, number = '', rest = ''] = /^([+\-\u2212]?[\d.]+(?:e[+\-\u2212]?\d+)?)(.*)$/is.exec(text.trim()) ?? [];
@@ -84,7 +95,10 @@ function spaced(text: string, unit: Unit): string {
 
 /** One line of text: a name, a number, a material. A plain number is taken as the text that was written. */
 export function text(about: string, example: string) {
-  return z.string().transform((value, ctx) => oneLine(value, 200, ctx)).meta({ description: about, examples: [example], type: ['string', 'number'] });
+  return z
+    .string()
+    .transform((value, ctx) => oneLine(value, 200, ctx))
+    .meta({ description: about, examples: [example], type: ['string', 'number'], pattern: '^[^\\n]*\\S[^\\n]*$' });
 }
 
 /** Text of any number of lines. */
@@ -98,12 +112,18 @@ export function id(example: string) {
     .string()
     .transform((value, ctx) => {
       const line = oneLine(value, LONGEST, ctx);
-      if (ctx.issues.length === 0 && !/^[\p{L}\p{N}][\p{L}\p{N} ._+#()/-]*$/u.test(line)) {
-        return fail(ctx, value, 'wrong-id', `"${printable(value)}" cannot be an id`, `begin with a letter or digit, and use letters, digits, spaces and . _ + # ( ) / - only, such as "${example}"`);
+      if (ctx.issues.length === 0 && !ID.test(line)) {
+        return fail(
+          ctx,
+          value,
+          'wrong-id',
+          `"${printable(value)}" cannot be an id`,
+          `begin with a letter or digit, and use letters, digits, spaces and . _ + # ( ) / - only, such as "${example}"`,
+        );
       }
       return line;
     })
-    .meta({ description: 'Name of this entry, used once in its list', examples: [example], type: ['string', 'number'] });
+    .meta({ description: 'Name of this entry, used once in its list', examples: [example], type: ['string', 'number'], pattern: ID_PATTERN });
 }
 
 function oneLine(value: string, most: number, ctx: Context): string {

@@ -10,16 +10,25 @@ export function checkPlant(draft: Partly<PlantData>, findings: Findings): void {
     if (machine === undefined) continue;
     const [least, greatest] = machine.die_height ?? [];
     if (least !== undefined && greatest !== undefined && least.value > greatest.value) {
-      findings.add('die-height-order', ['machines', i, 'die_height'], `the least die height of ${least.written} is above the greatest of ${greatest.written}`, { fix: 'write the least first' });
+      findings.add('die-height-order', ['machines', i, 'die_height'], `the least die height of ${least.written} is above the greatest of ${greatest.written}`, {
+        fix: 'write the least first',
+      });
     }
     const end = machine.shot_end;
     if (end === undefined) continue;
     const { pressure_fill: fill, pressure_intensified: intensified, tail_rod_diameter: rod, cylinder_diameter: cylinder } = end;
     if (fill !== undefined && intensified !== undefined && intensified.value <= fill.value) {
-      findings.add('pressure-order', ['machines', i, 'shot_end', 'pressure_intensified'], `${intensified.written} is not above ${fill.written} in filling`, { fix: 'check both pressures, or remove it when the machine has no intensifier' });
+      findings.add('pressure-order', ['machines', i, 'shot_end', 'pressure_intensified'], `${intensified.written} is not above ${fill.written} in filling`, {
+        fix: 'check both pressures, or remove it when the machine has no intensifier',
+      });
     }
     if (rod !== undefined && cylinder !== undefined && rod.value >= cylinder.value) {
-      findings.add('rod-above-cylinder', ['machines', i, 'shot_end', 'tail_rod_diameter'], `a rod of ${rod.written} does not fit into a cylinder of ${cylinder.written}`, { fix: 'check both diameters' });
+      findings.add(
+        'rod-above-cylinder',
+        ['machines', i, 'shot_end', 'tail_rod_diameter'],
+        `a rod of ${rod.written} does not fit into a cylinder of ${cylinder.written}`,
+        { fix: 'check both diameters' },
+      );
     }
     checkSleeve(machine.chamber, end.sleeve_length !== undefined, i, findings);
   }
@@ -27,7 +36,10 @@ export function checkPlant(draft: Partly<PlantData>, findings: Findings): void {
 
 function checkSleeve(chamber: 'hot' | 'cold' | undefined, given: boolean, i: number, findings: Findings): void {
   if (chamber === 'hot' && given) {
-    findings.add('sleeve-on-hot-chamber', ['machines', i, 'shot_end', 'sleeve_length'], 'a hot chamber machine has no shot sleeve', { fix: 'remove it, or write "chamber: cold"', part: 'key' });
+    findings.add('sleeve-on-hot-chamber', ['machines', i, 'shot_end', 'sleeve_length'], 'a hot chamber machine has no shot sleeve', {
+      fix: 'remove it, or write "chamber: cold"',
+      part: 'key',
+    });
   }
   if (chamber !== 'cold' || given) return;
   findings.add('missing-field', ['machines', i, 'shot_end', 'sleeve_length'], 'is missing for a cold chamber machine', { fix: 'add "sleeve_length: 420 mm"' });

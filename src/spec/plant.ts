@@ -30,7 +30,7 @@ export interface MachineSpec {
   readonly dryCycle: Traced<'s'>;
   /** Money per hour, in the currency of the plant. */
   readonly hourlyRate?: Traced<'1'>;
-  readonly at: Place;
+  readonly at?: Place;
 }
 
 /** A plant description, read and checked. */

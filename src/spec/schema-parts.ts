@@ -6,7 +6,10 @@ export const MOST_ENTRIES = 1000;
 /** Builds on the first call and keeps the result: a schema costs nothing until a file is read. */
 export function once<T>(build: () => T): () => T {
   let built: { readonly value: T } | undefined;
-  return () => (built ??= { value: build() }).value;
+  return () => {
+    built ??= { value: build() };
+    return built.value;
+  };
 }
 
 /** The version of each kind of file that this program reads. */
@@ -21,7 +24,11 @@ export function formatLine(kind: FileKind) {
 
 /** A list of entries with an `id`, which may be left out. */
 export function list<T extends z.ZodObject>(about: string, example: string, entry: T) {
-  return z.array(entry).max(MOST_ENTRIES).meta({ description: about, examples: [[{ id: example }]] }).optional();
+  return z
+    .array(entry)
+    .max(MOST_ENTRIES)
+    .meta({ description: about, examples: [[{ id: example }]] })
+    .optional();
 }
 
 /** A mapping that needs one of these keys at least. Judged even where another key of it has a fault. */

@@ -36,7 +36,7 @@ export class UnknownKeys {
 
   #unknown(owner: YamlPath, key: string, known: readonly string[]): void {
     const path = [...owner, key];
-    const near = key.length > 40 ? undefined : nearestWord(key, known);
+    const near = key.length > 40 ? undefined : this.#nearest(owner, key, known);
     const owners = near === undefined ? (this.#ownersOf(key) ?? []) : [];
     const add = (message: string, fix: string): void =>
       this.findings.add('unknown-key', path, `the key "${printable(key)}" ${message}`, { fix, part: 'key', about: owner });
@@ -45,10 +45,21 @@ export class UnknownKeys {
       add(`is unknown; did you mean "${near}"?`, `write "${near}"`);
     } else if (owners.length > 0) {
       for (const other of owners) this.#claim([...other, key]);
-      add('is unknown here', `move it to ${orList(owners.map((other) => (typeof other[1] === 'number' ? `an entry of "${other[0]}"` : other.length === 0 ? 'the top of the file' : `"${other.join('.')}"`)))}`);
+      add(
+        'is unknown here',
+        `move it to ${orList(owners.map((other) => (typeof other[1] === 'number' ? `an entry of "${other[0]}"` : other.length === 0 ? 'the top of the file' : `"${other.join('.')}"`)))}`,
+      );
     } else {
       add('is unknown', known.length <= 12 ? `write one of ${orList(known)}, or remove it` : 'remove it, or check its spelling');
     }
+  }
+
+  /** A key that is not there yet is likelier meant than one that is. */
+  #nearest(owner: YamlPath, key: string, known: readonly string[]): string | undefined {
+    const mapping = dataAt(this.findings.yaml.data, owner) as object;
+    const absent = known.filter((word) => !Object.hasOwn(mapping, word));
+    const letters = (word: string): string => [...word.toLowerCase()].sort().join('');
+    return nearestWord(key, absent) ?? absent.find((word) => letters(word) === letters(key)) ?? nearestWord(key, known);
   }
 
   #claim(path: YamlPath): void {

@@ -95,7 +95,7 @@ describe('the catalogue', () => {
 
 describe.each(FORMULAS.map((formula) => [formula.id, formula] as const))('%s', (id, formula) => {
   const symbols = Object.values(formula.inputs).map((input) => input.symbol);
-  const helpers = (formula.where ?? []).map((line) => line.symbol);
+  const lineSymbols = (formula.where ?? []).map((line) => line.symbol);
 
   it('has an id of topic and name, inputs in snake_case, known units and something to say of its accuracy', () => {
     expect(id).toMatch(/^[a-z][a-z0-9]*(-[a-z0-9]+)*\.[a-z][a-z0-9]*(-[a-z0-9]+)*$/);
@@ -116,7 +116,7 @@ describe.each(FORMULAS.map((formula) => [formula.id, formula] as const))('%s', (
   });
 
   it('has symbols that differ and that mean nothing else in an equation', () => {
-    const names = [...symbols, ...helpers, formula.symbol];
+    const names = [...symbols, ...lineSymbols, formula.symbol];
     expect(new Set(names).size).toBe(names.length);
     for (const name of names) expect(name).toMatch(/^[A-Za-z][A-Za-z0-9_]*$/);
     for (const name of formula.implicit ? names : names.slice(0, -1)) expect(name in math, `${name} is a name of mathjs`).toBe(false);
@@ -137,7 +137,7 @@ describe.each(FORMULAS.map((formula) => [formula.id, formula] as const))('%s', (
       expect(known.has(name), `${name} in the equation`).toBe(true);
       used.add(name);
     }
-    expect([...symbols, ...helpers].filter((name) => !used.has(name))).toEqual([]);
+    expect([...symbols, ...lineSymbols].filter((name) => !used.has(name))).toEqual([]);
   });
 
   it('computes what its printed equation says', () => {

@@ -153,6 +153,9 @@ describe('shot, metal and plant', () => {
       expect(Number.isInteger(cavities)).toBe(true);
       expect(cavities * each).toBeGreaterThanOrEqual(parts_per_year * (1 - 1e-8));
       expect((cavities - 1) * each).toBeLessThan(parts_per_year);
+      // A demand of exactly seven cavities stays seven, whatever the last bits of the product say.
+      const seven = (7 * (1 - reject_share / 100) * shots_per_hour * use_share * hours_per_year) / 100;
+      expect(calc('cavities.demand', { parts_per_year: seven, hours_per_year, shots_per_hour, use_share, reject_share })).toBe(7);
     });
   });
   it('the mean rate lies as many times above the least as below the greatest', () => {

@@ -1,8 +1,8 @@
-import { Traced } from '../../kernel/traced.ts';
+import { Refusal, Traced } from '../../kernel/traced.ts';
 import { longestFillTime, recommendedFillTime } from '../../physics/fill.ts';
 import { gateTemperature, plannedFillTime, solidsAllowed } from '../../physics/fill-plan.ts';
 import { choose } from '../choose.ts';
-import type { Ledger } from '../ledger.ts';
+import { type Ledger, Missing } from '../ledger.ts';
 import type { Cell } from '../plan.ts';
 import { assumeUsual, orPinned } from '../planned.ts';
 import { type Step, tableBlock, textBlock, valuesBlock } from '../step.ts';
@@ -18,10 +18,7 @@ export const fillStep: Step = {
     const attempt = ledger.attempt.bind(ledger);
     attempt('fill.demand', 'Demand on the surface', () => choose(ledger, 'fill.demand'));
     attempt('fill.wall', 'Wall that sets the longest fill time', () => fileWall(ledger));
-    attempt('fill.group', 'Group of fill constants', () => {
-      fileSilicon(ledger);
-      choose(ledger, 'fill.group');
-    });
+    attempt('fill.group', 'Group of fill constants', () => group(ledger));
     attempt('fill.gate-temperature', 'Metal temperature at the gate', () => metalTemperature(ledger));
     attempt('fill.die-temperature', 'Die surface temperature', () => dieTemperature(ledger));
     attempt('fill.longest-time', 'Longest fill time', () => longestTime(ledger));
@@ -45,6 +42,17 @@ function fileWall(ledger: Ledger): void {
   else ledger.put(ledger.value('part.wall-nominal').as('fill.wall', 'the nominal wall, because no least wall is given'));
 }
 
+function group(ledger: Ledger): void {
+  fileSilicon(ledger);
+  try {
+    choose(ledger, 'fill.group');
+  } catch (error) {
+    if (!(error instanceof Missing) || error.id !== 'fill.group') throw error;
+    const { family } = ledger.alloy;
+    throw new Refusal('table/no-figure', `no fill constants are published for ${family} alloys`, 'agree on a fill time with the die caster and pin fill.time');
+  }
+}
+
 /** Silicon by the middle of its limits; an alloy whose composition does not name it has none worth counting. */
 function fileSilicon(ledger: Ledger): void {
   const { composition, id } = ledger.alloy;
@@ -54,7 +62,9 @@ function fileSilicon(ledger: Ledger): void {
     return;
   }
   const middle = ((least ?? 0) + (greatest ?? least ?? 0)) / 2;
-  ledger.put(Traced.table('fill.silicon', middle, '%', { table: `alloy ${id}`, source: composition.source, status: composition.status, note: 'middle of the limits' }));
+  ledger.put(
+    Traced.table('fill.silicon', middle, '%', { table: `alloy ${id}`, source: composition.source, status: composition.status, note: 'middle of the limits' }),
+  );
 }
 
 function metalTemperature(ledger: Ledger): void {
@@ -97,7 +107,12 @@ function plannedTime(ledger: Ledger): Traced<'ms'> {
   const axes = { demand: ledger.text('fill.demand'), wall: ledger.value('fill.wall') };
   const usual = ledger.look('fill/time-share', 'share', axes, 'fill.time-share-usual');
   const ceiling = ledger.look('fill/time-share', 'ceiling', axes, 'fill.time-ceiling');
-  const share = assumeUsual(ledger, 'fill.time-share', usual, 'planning rule: near the recommended time for thin walls and good surfaces, nearer the longest for thick and plain ones');
+  const share = assumeUsual(
+    ledger,
+    'fill.time-share',
+    usual,
+    'planning rule: near the recommended time for thin walls and good surfaces, nearer the longest for thick and plain ones',
+  );
   return ledger.apply(plannedFillTime, { recommended: ledger.value('fill.recommended-time'), longest: ledger.value('fill.longest-time'), share, ceiling });
 }
 
@@ -128,10 +143,11 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
       'fill.time-share',
       'fill.time',
     ]),
-    ...tableBlock('Fill times by wall from older tables, for comparison', ['Table', 'Least', 'Greatest'], [
-      ...row(ledger, 'Older table, all alloys', 'frommer'),
-      ...row(ledger, 'Chinese handbooks, by mean wall', 'handbook'),
-    ]),
+    ...tableBlock(
+      'Fill times by wall from older tables, for comparison',
+      ['Table', 'Least', 'Greatest'],
+      [...row(ledger, 'Older table, all alloys', 'frommer'), ...row(ledger, 'Chinese handbooks, by mean wall', 'handbook')],
+    ),
   ];
   if (blocks.length === 0) return [];
   const decided = ledger.decisions.has('fill.demand') && ledger.decisions.has('fill.group');

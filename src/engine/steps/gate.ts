@@ -24,13 +24,18 @@ export const gateStep: Step = {
     );
     attempt('gate.thickness', 'Gate thickness', () => thickness(ledger));
     attempt('gate.width', 'Gate width', () => width(ledger));
-    attempt('gate.atomisation-index', 'Atomised flow', () => atomisation(ledger));
+    if (isAtomisedFlowWanted(ledger)) attempt('gate.atomisation-index', 'Atomised flow', () => atomisation(ledger));
     attempt('overflow.gate-area', 'Overflow gates', () => overflowGates(ledger));
     attempt('gate.die-pressure', 'Metal pressure for the gate velocity', () => pressure(ledger));
     workRunner(ledger);
   },
   show,
 };
+
+/** Structural parts under vacuum and vertical shots are filled with an attached stream. */
+function isAtomisedFlowWanted(ledger: Ledger): boolean {
+  return ledger.texts.get('quality.use') !== 'structural' && ledger.texts.get('machine.kind') !== VERTICAL;
+}
 
 /** The metal of a vertical shot is filled like a structural part: slow enough to push the gas ahead of it. */
 function useOf(ledger: Ledger): string {
@@ -67,12 +72,18 @@ function flow(ledger: Ledger): void {
 /** A share of the wall inside the range of the family; a vertical shot feeds through a gate nearly as thick as the wall. */
 function thickness(ledger: Ledger): void {
   const family = ledger.alloy.family;
-  const wall = ledger.put(ledger.value('part.wall-nominal').as('gate.wall', 'the nominal wall; the wall where the gate stands is not known before the gate is placed'));
+  const wall = ledger.put(
+    ledger.value('part.wall-nominal').as('gate.wall', 'the nominal wall; the wall where the gate stands is not known before the gate is placed'),
+  );
   const vertical = ledger.text('machine.kind') === VERTICAL;
   orPinned(ledger, 'gate.thickness', () => {
     const greatest_share = ledger.look('gate/planned', 'wall_share_greatest', { family }, 'gate.wall-share-greatest');
-    const share = vertical ? ledger.put(greatest_share.as('gate.wall-share', 'vertical shot: the thickest gate that still trims')) : ledger.look('gate/planned', 'wall_share', { family }, 'gate.wall-share');
-    const [table, axes, ends] = vertical ? (['squeeze/process', {}, ['gate_least', 'gate_greatest']] as const) : (['gate/thickness', { family }, ['least', 'greatest']] as const);
+    const share = vertical
+      ? ledger.put(greatest_share.as('gate.wall-share', 'vertical shot: the thickest gate that still trims'))
+      : ledger.look('gate/planned', 'wall_share', { family }, 'gate.wall-share');
+    const [table, axes, ends] = vertical
+      ? (['squeeze/process', {}, ['gate_least', 'gate_greatest']] as const)
+      : (['gate/thickness', { family }, ['least', 'greatest']] as const);
     const least = ledger.look(table, ends[0], axes, 'gate.thickness-least');
     const greatest = ledger.look(table, ends[1], axes, 'gate.thickness-greatest');
     return ledger.apply(plannedThickness, { wall, share, greatest_share, least, greatest });
@@ -113,11 +124,14 @@ function pressure(ledger: Ledger): Traced<'MPa'> {
     const usual = ledger.look('gate/discharge', 'used', { family: ledger.alloy.family }, 'gate.discharge-usual');
     return assumeUsual(ledger, 'gate.discharge', usual, 'it depends on the runner more than on the alloy and may be far off');
   });
-  return ledger.apply(diePressure, { density: ledger.value('gate.liquid-density').in('kg/m3'), discharge, velocity: ledger.value('gate.velocity') }, { id: 'gate.die-pressure' });
+  return ledger.apply(
+    diePressure,
+    { density: ledger.value('gate.liquid-density').in('kg/m3'), discharge, velocity: ledger.value('gate.velocity') },
+    { id: 'gate.die-pressure' },
+  );
 }
 
 function show(ledger: Ledger): ReturnType<Step['show']> {
-  const advisory = ledger.texts.get('quality.use') !== 'structural' && ledger.texts.get('machine.kind') !== VERTICAL;
   const values = valuesBlock(ledger, [
     'gate.flow-mass',
     'gate.liquid-density',
@@ -132,25 +146,39 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
     'gate.count',
     'gate.discharge',
     'gate.die-pressure',
-    ...(advisory ? (['gate.atomisation-index', 'gate.least-atomised-velocity'] as const) : []),
+    'gate.atomisation-index',
+    'gate.atomisation-wanted',
+    'gate.least-atomised-velocity',
   ]);
   if (values.length === 0) return [];
   const window = (label: string, least: string, greatest: string): Cell[][] =>
     ledger.values.has(least) && ledger.values.has(greatest) ? [[label, { value: least }, { value: greatest }]] : [];
   return [
-    textBlock('Per cavity. The flow volume is the mass of casting and overflows at the density of the liquid, which is lower than that of the casting; a vacuum channel that fills comes on top.'),
+    textBlock(
+      'Per cavity. The flow volume is the mass of casting and overflows at the density of the liquid, which is lower than that of the casting; a vacuum channel that fills comes on top.',
+    ),
     ...(ledger.texts.get('machine.kind') === VERTICAL
-      ? [textBlock('Vertical shot: planned with the velocity of structural parts and a gate nearly as thick as the wall. Filling slower still, as in squeeze casting, is another process with its own times.')]
+      ? [
+          textBlock(
+            'Vertical shot: planned with the velocity of structural parts and a gate nearly as thick as the wall. Filling slower still, as in squeeze casting, is another process with its own times.',
+          ),
+        ]
       : []),
     ...values,
-    ...tableBlock('Windows', ['', 'Least', 'Greatest'], [
-      ...window('Gate velocity', 'gate.velocity-least', 'gate.velocity-greatest'),
-      ...window('Gate velocity, usual', 'gate.velocity-usual-least', 'gate.velocity-usual-greatest'),
-      ...window('Gate velocity by thinnest wall, an unsigned worksheet', 'gate.wall-velocity-least', 'gate.wall-velocity-greatest'),
-      ...window('Gate thickness', 'gate.thickness-least', 'gate.thickness-greatest'),
-      ...window('Gate land', 'gate.land-least', 'gate.land-greatest'),
-    ]),
-    ...(advisory ? [textBlock('The atomisation figures are advisory: one school wants an atomised stream, another an attached one.')] : []),
+    ...tableBlock(
+      'Windows',
+      ['', 'Least', 'Greatest'],
+      [
+        ...window('Gate velocity', 'gate.velocity-least', 'gate.velocity-greatest'),
+        ...window('Gate velocity, usual', 'gate.velocity-usual-least', 'gate.velocity-usual-greatest'),
+        ...window('Gate velocity by thinnest wall, an unsigned worksheet', 'gate.wall-velocity-least', 'gate.wall-velocity-greatest'),
+        ...window('Gate thickness', 'gate.thickness-least', 'gate.thickness-greatest'),
+        ...window('Gate land', 'gate.land-least', 'gate.land-greatest'),
+      ],
+    ),
+    ...(ledger.values.has('gate.atomisation-index')
+      ? [textBlock('The atomisation figures are advisory: one school wants an atomised stream, another an attached one.')]
+      : []),
     ...showRunner(ledger),
   ];
 }

@@ -34,8 +34,13 @@ export const overflowStep: Step = {
 
 function filePartingLine(ledger: Ledger): void {
   const given = ledger.maybe('part.parting-line');
-  if (given !== undefined) ledger.put(given.as('overflow.parting-line', 'as given'));
-  else ledger.apply(partingLineEstimate, { side_a: ledger.value('part.side-a'), side_b: ledger.value('part.side-b') }, { note: 'not given; outline of the envelope' });
+  if (given !== undefined) ledger.put(given.as('overflow.parting-line'));
+  else
+    ledger.apply(
+      partingLineEstimate,
+      { side_a: ledger.value('part.side-a'), side_b: ledger.value('part.side-b') },
+      { note: 'not given; outline of the envelope' },
+    );
 }
 
 function number(ledger: Ledger): void {
@@ -65,13 +70,26 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
   ]);
   if (values.length === 0) return [];
   if (!ledger.values.has('overflow.each')) {
-    return [textBlock('At this wall the table asks for no overflow volume; vents are placed on the parting line where the metal arrives last, and a small overflow at a meeting front does no harm.'), ...values];
+    return [
+      textBlock(
+        'At this wall the table asks for no overflow volume; vents are placed on the parting line where the metal arrives last, and a small overflow at a meeting front does no harm.',
+      ),
+      ...values,
+    ];
   }
   return [
-    textBlock('Several modest overflows serve better than few large ones. They count in the shot, the projected area and the trim, and serve as pads for ejector pins.'),
+    textBlock(
+      'Several modest overflows serve better than few large ones. They count in the shot, the projected area and the trim, and serve as pads for ejector pins.',
+    ),
     ...values,
-    textBlock('Place them at the end of each flow segment, where the metal arrives last, with the vent behind the overflow. An overflow that fills before its segment sends metal back into the cavity.'),
-    textBlock('Further places: where streams meet, opposite the gate where the first metal hits, in swirls, in dead corners beside the gate, at cold zones of the die, at thick spots, and where the die cannot be vented otherwise.'),
-    textBlock('At a meeting front give the overflow about the volume of the zone that would show a cold shut, at a hot spot two to three times the volume of the hot spot.'),
+    textBlock(
+      'Place them at the end of each flow segment, where the metal arrives last, with the vent behind the overflow. An overflow that fills before its segment sends metal back into the cavity.',
+    ),
+    textBlock(
+      'Further places: where streams meet, opposite the gate where the first metal hits, in swirls, in dead corners beside the gate, at cold zones of the die, at thick spots, and where the die cannot be vented otherwise.',
+    ),
+    textBlock(
+      'At a meeting front give the overflow about the volume of the zone that would show a cold shut, at a hot spot two to three times the volume of the hot spot.',
+    ),
   ];
 }

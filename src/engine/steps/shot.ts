@@ -2,7 +2,17 @@ import type { Traced } from '../../kernel/traced.ts';
 import { flowVolume } from '../../physics/gate.ts';
 import { runnerTotalVolume } from '../../physics/runner.ts';
 import { shotMass, shotVolume } from '../../physics/shot.ts';
-import { biscuitThickness, nozzleDiameter, plungerForFill, plungerForPressure, potStroke, shotFlow, shotHandbookVolume, sleeveAir, speedAvailable } from '../../physics/shot-plan.ts';
+import {
+  biscuitThickness,
+  nozzleDiameter,
+  plungerForFill,
+  plungerForPressure,
+  potStroke,
+  shotFlow,
+  shotHandbookVolume,
+  sleeveAir,
+  speedAvailable,
+} from '../../physics/shot-plan.ts';
 import { biscuitVolume, sleeveFill, sleeveLengthForFill } from '../../physics/sleeve/fill.ts';
 import { fastSpeed } from '../../physics/sleeve/travel.ts';
 import type { Ledger } from '../ledger.ts';
@@ -18,18 +28,20 @@ export function workShot(ledger: Ledger): void {
   const cold = ledger.text('machine.chamber') === 'cold';
   if (cold) attempt('sleeve.biscuit-thickness', 'Biscuit', () => biscuit(ledger));
   attempt('shot.volume', 'Metal of one shot', () => metal(ledger, cold));
-  attempt('shot.handbook-volume', 'Shot volume by the wall', () =>
-    ledger.apply(shotHandbookVolume, { cavities: ledger.value('machine.cavities'), part_volume: ledger.value('part.volume'), wall: ledger.value('part.wall-nominal') }),
-  );
   if (cold) {
     attempt('sleeve.fill', 'Sleeve fill', () => sleeve(ledger));
   } else {
-    attempt('pot.stroke-needed', 'Plunger travel', () => ledger.apply(potStroke, { volume: ledger.value('shot.liquid-volume'), diameter: ledger.value('machine.plunger') }));
-    attempt('pot.temperature', 'Pot and nozzle', () => pot(ledger));
+    attempt('pot.stroke-needed', 'Plunger travel', () =>
+      ledger.apply(potStroke, { volume: ledger.value('shot.liquid-volume'), diameter: ledger.value('machine.plunger') }),
+    );
   }
   attempt('shot.flow', 'Plunger speed', () => speed(ledger, cold));
   attempt('shot.plunger-for-pressure', 'Plunger for the metal pressure', () =>
-    ledger.apply(plungerForPressure, { diameter: ledger.value('machine.plunger'), pressure: ledger.value('machine.metal-pressure'), needed: ledger.value('clamp.pressure') }),
+    ledger.apply(plungerForPressure, {
+      diameter: ledger.value('machine.plunger'),
+      pressure: ledger.value('machine.metal-pressure'),
+      needed: ledger.value(cold ? 'clamp.pressure' : 'clamp.pressure-least'),
+    }),
   );
 }
 
@@ -50,7 +62,13 @@ function metal(ledger: Ledger, cold: boolean): void {
   const biscuit_volume = cold
     ? ledger.value('sleeve.biscuit-volume')
     : ledger.assume('sleeve.biscuit-volume', 0, 'cm3', { note: 'hot chamber: no biscuit; the sprue is counted in the runner', status: 'derived' });
-  const volume = ledger.apply(shotVolume, { cavities, part_volume: ledger.value('part.volume'), overflow_volume: ledger.value('overflow.volume'), runner_volume, biscuit_volume });
+  const volume = ledger.apply(shotVolume, {
+    cavities,
+    part_volume: ledger.value('part.volume'),
+    overflow_volume: ledger.value('overflow.volume'),
+    runner_volume,
+    biscuit_volume,
+  });
   const mass = ledger.apply(shotMass, { volume, density: ledger.value('alloy.density') });
   ledger.apply(flowVolume, { mass, density: ledger.value('gate.liquid-density') }, { id: 'shot.liquid-volume' });
 }
@@ -61,12 +79,15 @@ function sleeve(ledger: Ledger): void {
   const length = ledger.value('machine.sleeve-length');
   ledger.apply(sleeveFill, { volume, diameter, length });
   ledger.apply(sleeveAir, { volume, diameter, length });
-  const vertical = ledger.text('machine.kind') === 'cold-chamber-vertical-shot';
-  const table = vertical ? 'sleeve/fill-vertical' : 'sleeve/fill';
-  const least = ledger.look(table, 'least', {}, 'sleeve.fill-least');
-  const greatest = ledger.look(table, 'greatest', {}, 'sleeve.fill-greatest');
-  const usualLeast = vertical ? least : ledger.look(table, 'usual_least', {}, 'sleeve.fill-usual-least');
-  const usualGreatest = vertical ? greatest : ledger.look(table, 'usual_greatest', {}, 'sleeve.fill-usual-greatest');
+  if (ledger.text('machine.kind') === 'cold-chamber-vertical-shot') {
+    ledger.look('sleeve/fill-vertical', 'least', {}, 'sleeve.fill-least');
+    ledger.look('sleeve/fill-vertical', 'greatest', {}, 'sleeve.fill-greatest');
+    return;
+  }
+  ledger.look('sleeve/fill', 'least', {}, 'sleeve.fill-least');
+  ledger.look('sleeve/fill', 'greatest', {}, 'sleeve.fill-greatest');
+  const usualLeast = ledger.look('sleeve/fill', 'usual_least', {}, 'sleeve.fill-usual-least');
+  const usualGreatest = ledger.look('sleeve/fill', 'usual_greatest', {}, 'sleeve.fill-usual-greatest');
   const fill = assumeMiddle(ledger, 'sleeve.fill-aim', usualLeast, usualGreatest);
   ledger.apply(sleeveLengthForFill, { volume, diameter, fill });
   ledger.apply(plungerForFill, { volume, length, fill });
@@ -82,7 +103,11 @@ function pot(ledger: Ledger): void {
 }
 
 function speed(ledger: Ledger, cold: boolean): Traced<'m/s'> {
-  const flow = ledger.apply(shotFlow, { cavities: ledger.value('machine.cavities'), volume: ledger.value('gate.flow-volume'), time: ledger.value('fill.time') });
+  const flow = ledger.apply(shotFlow, {
+    cavities: ledger.value('machine.cavities'),
+    volume: ledger.value('gate.flow-volume'),
+    time: ledger.value('fill.time'),
+  });
   ledger.apply(fastSpeed, { flow, diameter: ledger.value('machine.plunger') }, cold ? {} : { id: 'pot.plunger-speed' });
   const least = ledger.look('sleeve/fast-shot', 'loaded_drop_least', {}, 'shot.speed-drop-least');
   const greatest = ledger.look('sleeve/fast-shot', 'loaded_drop_greatest', {}, 'shot.speed-drop-greatest');
@@ -96,7 +121,17 @@ function speed(ledger: Ledger, cold: boolean): Traced<'m/s'> {
 export const shotStep: Step = {
   id: 'shot',
   title: 'Shot',
-  work: workShot,
+  work: (ledger) => {
+    workShot(ledger);
+    ledger.attempt('shot.handbook-volume', 'Shot volume by the wall', () =>
+      ledger.apply(shotHandbookVolume, {
+        cavities: ledger.value('machine.cavities'),
+        part_volume: ledger.value('part.volume'),
+        wall: ledger.value('part.wall-nominal'),
+      }),
+    );
+    if (ledger.text('machine.chamber') === 'hot') ledger.attempt('pot.temperature', 'Pot and nozzle', () => pot(ledger));
+  },
   show: (ledger) => {
     const metalValues = valuesBlock(ledger, [
       'machine.cavities',
@@ -110,21 +145,47 @@ export const shotStep: Step = {
       'shot.handbook-volume',
     ]);
     if (metalValues.length === 0) return [];
-    const common = ['shot.speed-available', 'machine.metal-pressure', 'clamp.pressure'] as const;
     const cold = ledger.texts.get('machine.chamber') === 'cold';
+    const common = ['shot.speed-available', 'machine.metal-pressure', 'clamp.pressure-least', 'clamp.pressure'] as const;
     return [
-      textBlock('Volumes are those of the die, the mass that of the solid metal; as a liquid it takes more room, and that is what the sleeve or pot must give.'),
+      textBlock(
+        'Volumes are those of the die, the mass that of the solid metal; as a liquid it takes more room, and that is what the sleeve or pot must give.',
+      ),
       ...metalValues,
-      ...(cold ? sleeveText(ledger) : [textBlock('Hot chamber: the plunger stands in the melt. No ladle, no sleeve wave, no biscuit, and no intensifier: the metal pressure of the fill phase is all there is.')]),
+      ...(cold
+        ? sleeveText(ledger)
+        : [
+            textBlock(
+              'Hot chamber: the plunger stands in the melt. No ladle, no sleeve wave, no biscuit, and no intensifier: the metal pressure of the fill phase is all there is.',
+            ),
+          ]),
       ...(cold
         ? valuesBlock(ledger, ['machine.plunger', 'machine.sleeve-length', 'sleeve.fill', 'sleeve.air-volume', 'shot.flow', 'sleeve.fast-speed', ...common])
-        : valuesBlock(ledger, ['pot.temperature', 'machine.plunger', 'pot.stroke-needed', 'machine.shot-stroke', 'pot.nozzle-diameter', 'shot.flow', 'pot.plunger-speed', ...common])),
+        : valuesBlock(ledger, [
+            'pot.temperature',
+            'machine.plunger',
+            'pot.stroke-needed',
+            'machine.shot-stroke',
+            'pot.nozzle-diameter',
+            'shot.flow',
+            'pot.plunger-speed',
+            ...common,
+          ])),
     ];
   },
 };
 
 function sleeveText(ledger: Ledger): ReturnType<Step['show']> {
-  if (ledger.texts.get('machine.kind') === 'cold-chamber-vertical-shot') return [textBlock('Vertical sleeve: no wave can trap air, so it may be filled nearly full.')];
+  if (ledger.texts.get('machine.kind') === 'cold-chamber-vertical-shot')
+    return [textBlock('Vertical sleeve: no wave can trap air, so it may be filled nearly full.')];
   if (!ledger.values.has('sleeve.fill-usual-least')) return [];
-  return [textBlock('Cold chamber with horizontal sleeve; usual fill ', { value: 'sleeve.fill-usual-least' }, ' to ', { value: 'sleeve.fill-usual-greatest' }, '. The fill must not outrank fill time and final pressure when the plunger is chosen.')];
+  return [
+    textBlock(
+      'Cold chamber with horizontal sleeve; usual fill ',
+      { value: 'sleeve.fill-usual-least' },
+      ' to ',
+      { value: 'sleeve.fill-usual-greatest' },
+      '. The fill must not outrank fill time and final pressure when the plunger is chosen.',
+    ),
+  ];
 }

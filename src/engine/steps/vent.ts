@@ -32,30 +32,50 @@ export const ventStep: Step = {
   show,
 };
 
+/**
+ * Counted at the moment when the metal fills the section of the sleeve: cavity, overflows and runner are still empty, and
+ * the slow shot has driven the air of the sleeve through them and out. What an early fast shot would ask for stands beside.
+ */
 function gas(ledger: Ledger): void {
-  const sleeve_air =
-    ledger.text('machine.chamber') === 'cold'
-      ? ledger.put(ledger.value('sleeve.air-volume').as('vent.sleeve-air', 'all air left in the sleeve after pouring: the safe side'))
-      : ledger.assume('vent.sleeve-air', 0, 'cm3', { note: 'hot chamber: gooseneck and nozzle stand full of metal', status: 'derived' });
-  ledger.apply(ventGasVolume, {
+  const cold = ledger.text('machine.chamber') === 'cold';
+  const note = cold
+    ? 'counted when the metal fills the section of the sleeve; its air has left through the die in the slow shot by then'
+    : 'hot chamber: gooseneck and nozzle stand full of metal';
+  const sleeve_air = ledger.assume('vent.sleeve-air', 0, 'cm3', { note, status: cold ? 'practice' : 'derived', source: cold ? ['BAR-MEIR'] : [] });
+  const die = {
     part_volume: ledger.value('part.volume'),
     overflow_volume: ledger.value('overflow.volume'),
     runner_volume: ledger.value('runner.volume'),
-    sleeve_air,
     cavities: ledger.value('machine.cavities'),
-  });
+  };
+  ledger.apply(ventGasVolume, { ...die, sleeve_air });
+  if (cold) ledger.apply(ventGasVolume, { ...die, sleeve_air: ledger.value('sleeve.air-volume') }, { id: 'vent.all-gas-volume' });
 }
 
 function plainVelocity(ledger: Ledger): void {
   const family = ledger.alloy.family;
-  const depth = assumeMiddle(ledger, 'vent.depth', ledger.look('vent/depth', 'least', { family }, 'vent.depth-least'), ledger.look('vent/depth', 'greatest', { family }, 'vent.depth-greatest'));
-  const land = assumeMiddle(ledger, 'vent.land', ledger.look('vent/geometry', 'land_least', {}, 'vent.land-least'), ledger.look('vent/geometry', 'land_greatest', {}, 'vent.land-greatest'));
+  const depth = assumeMiddle(
+    ledger,
+    'vent.depth',
+    ledger.look('vent/depth', 'least', { family }, 'vent.depth-least'),
+    ledger.look('vent/depth', 'greatest', { family }, 'vent.depth-greatest'),
+  );
+  const land = assumeMiddle(
+    ledger,
+    'vent.land',
+    ledger.look('vent/geometry', 'land_least', {}, 'vent.land-least'),
+    ledger.look('vent/geometry', 'land_greatest', {}, 'vent.land-greatest'),
+  );
   const friction_length = ledger.apply(frictionLength, { depth, land, friction: ledger.look('vent/planned', 'friction', {}, 'vent.friction') });
   ledger.apply(chokedVelocity, { gas_temperature: ledger.look('vent/planned', 'gas_temperature', {}, 'vent.gas-temperature'), friction_length });
 }
 
 function plain(ledger: Ledger): void {
-  const needed = ledger.apply(ventArea, { gas_volume: ledger.value('vent.gas-volume'), time: ledger.value('fill.time'), velocity: ledger.value('vent.choked-velocity') }, { id: 'vent.plain-area' });
+  const needed = ledger.apply(
+    ventArea,
+    { gas_volume: ledger.value('vent.gas-volume'), time: ledger.value('fill.time'), velocity: ledger.value('vent.choked-velocity') },
+    { id: 'vent.plain-area' },
+  );
   ledger.apply(ventWidth, { area: needed, depth: ledger.value('vent.depth') }, { id: 'vent.plain-width' });
   const share = ledger.look('vent/planned', 'line_share', {}, 'vent.line-share');
   ledger.apply(ventWidthAvailable, { parting_line: ledger.value('overflow.parting-line'), gate_width: ledger.value('gate.width'), share });
@@ -68,7 +88,10 @@ function area(ledger: Ledger): Traced<'mm2'> {
     kind === 'plain'
       ? ledger.put(ledger.value('vent.choked-velocity').as('vent.velocity', 'that of the plain vent'))
       : ledger.look('vent/velocity', 'velocity', { kind: kind === 'vacuum' ? 'valve' : 'chill' }, 'vent.velocity');
-  return ledger.apply(ventArea, { gas_volume: ledger.value('vent.gas-volume'), time: ledger.value('fill.time'), velocity });
+  const time = ledger.value('fill.time');
+  const all = ledger.maybe('vent.all-gas-volume');
+  if (all !== undefined) ledger.apply(ventArea, { gas_volume: all, time, velocity }, { id: 'vent.all-gas-area' });
+  return ledger.apply(ventArea, { gas_volume: ledger.value('vent.gas-volume'), time, velocity });
 }
 
 /** Width follows from the depth of plain vents or the gap of a chill vent; a vacuum valve has its own passage. */
@@ -81,9 +104,10 @@ function width(ledger: Ledger): void {
     ledger.look('vent/geometry', 'relief_least', {}, 'vent.relief-least');
     ledger.look('vent/geometry', 'relief_greatest', {}, 'vent.relief-greatest');
   } else if (kind === 'chill') {
+    const remark = ledger.alloy.family === 'aluminium' ? undefined : 'published for aluminium, no figure of the family';
     const least = ledger.look('vent/geometry', 'chill_gap_least', {}, 'vent.chill-gap-least');
     const greatest = ledger.look('vent/geometry', 'chill_gap_greatest', {}, 'vent.chill-gap-greatest');
-    ledger.apply(ventWidth, { area: vents, depth: assumeMiddle(ledger, 'vent.chill-gap', least, greatest) });
+    ledger.apply(ventWidth, { area: vents, depth: assumeMiddle(ledger, 'vent.chill-gap', least, greatest, remark) });
   }
 }
 
@@ -117,19 +141,42 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
   const window = (label: string, least: string, greatest: string): Cell[][] =>
     ledger.values.has(least) && ledger.values.has(greatest) ? [[label, { value: least }, { value: greatest }]] : [];
   return [
-    textBlock('Per cavity. Counted is all gas that is empty room when the fill begins: cavity, overflows, runner and, in a cold chamber, the air in the sleeve; it leaves within the fill time, with the vent choked.'),
+    textBlock(
+      'Per cavity. Counted is the gas in cavity, overflows and runner, which must leave within the fill time with the vent choked.',
+      ...(ledger.values.has('vent.all-gas-area')
+        ? [
+            ' The air of the sleeve has the time of the slow shot to leave through the same vents. If the fast shot begins too early, or the slow shot folds the air in, it comes on top: all of it within the fill time would ask for ',
+            { value: 'vent.all-gas-area' },
+            '.',
+          ]
+        : []),
+    ),
     ...(ledger.decisions.has('vent.kind') ? [textBlock('Venting: ', { decision: 'vent.kind' }, '.')] : []),
     ...(ledger.decisions.has('vent.vacuum') ? [textBlock('Vacuum: ', { decision: 'vent.vacuum' }, '.')] : []),
     ...values,
-    ...tableBlock('Windows', ['', 'Least', 'Greatest'], [
-      ...window('Depth of a plain vent', 'vent.depth-least', 'vent.depth-greatest'),
-      ...window('Depth behind the land, to the edge of the die', 'vent.relief-least', 'vent.relief-greatest'),
-      ...window('Vent area over gate area, trade rule', 'vent.gate-share-least', 'vent.gate-share-greatest'),
-      ...window('Cavity pressure under vacuum', 'vent.vacuum-pressure-least', 'vent.vacuum-pressure'),
-    ]),
-    ...(kind === 'chill' ? [textBlock('The smallest gap of a chill vent sets what it passes: too large a gap spits metal, too small a one strangles the air; no single gap is right for all dies.')] : []),
+    ...tableBlock(
+      'Windows',
+      ['', 'Least', 'Greatest'],
+      [
+        ...window('Depth of a plain vent', 'vent.depth-least', 'vent.depth-greatest'),
+        ...window('Depth behind the land, to the edge of the die', 'vent.relief-least', 'vent.relief-greatest'),
+        ...window('Vent area over gate area, trade rule', 'vent.gate-share-least', 'vent.gate-share-greatest'),
+        ...window('Cavity pressure under vacuum', 'vent.vacuum-pressure-least', 'vent.vacuum-pressure'),
+      ],
+    ),
+    ...(kind === 'chill'
+      ? [
+          textBlock(
+            'The smallest gap of a chill vent sets what it passes: too large a gap spits metal, too small a one strangles the air; no single gap is right for all dies.',
+          ),
+        ]
+      : []),
     ...(kind === 'vacuum'
-      ? [textBlock('Vacuum starts when the plunger covers the pour hole. A valve passes more gas but must close before the metal comes; a vacuum chill block passes less and cannot be late. Vents are needed with vacuum too: vapour of the release agent presses more than a vacuum can draw.')]
+      ? [
+          textBlock(
+            'Vacuum starts when the plunger covers the pour hole. A valve passes more gas but must close before the metal comes; a vacuum chill block passes less and cannot be late. Vents are needed with vacuum too: vapour of the release agent presses more than a vacuum can draw.',
+          ),
+        ]
       : []),
     textBlock('Vents stand behind the overflows, at the end of each flow segment.'),
   ];

@@ -4,8 +4,10 @@ import { number, text } from './define.ts';
 export const VENT_WORDS = {
   'vent.kind': text('Kind of venting'),
   'vent.vacuum': text('Vacuum'),
-  'vent.sleeve-air': number('cm3', 'Air of the sleeve that the vents must pass'),
+  'vent.sleeve-air': number('cm3', 'Air of the sleeve counted with the fill'),
   'vent.gas-volume': number('cm3', 'Gas to expel from one cavity'),
+  'vent.all-gas-volume': number('cm3', 'Gas of one cavity with all air of the sleeve'),
+  'vent.all-gas-area': number('mm2', 'Vent area if all air of the sleeve must leave within the fill time'),
   'vent.gas-temperature': number('degC', 'Temperature of the gas'),
   'vent.depth-least': number('mm', 'Depth of a plain vent, least'),
   'vent.depth-greatest': number('mm', 'Depth of a plain vent, greatest'),

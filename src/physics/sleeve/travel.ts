@@ -34,9 +34,9 @@ export const travelWhenFull = defineFormula({
   equation: 'L - 4000 * V / (pi * D^2)',
   requires: [FITS],
   outside: 'extrapolate',
-  source: ['F2-KB1'],
+  source: ['KB-SHOT-PROFILE'],
   status: 'derived',
-  accuracy: 'exact volume balance; the poured volume is good to a few per cent',
+  accuracy: 'exact volume balance, as good as the poured volume',
   compute: (x) => x.length - columnLength(x.volume, x.diameter),
 });
 
@@ -50,9 +50,9 @@ export const travelWhenAtGate = defineFormula({
   equation: 'L - 4000 * (V - V_r) / (pi * D^2)',
   requires: [FITS, RUNNER_IS_PART],
   outside: 'extrapolate',
-  source: ['F2-KB1'],
+  source: ['KB-SHOT-PROFILE'],
   status: 'derived',
-  accuracy: 'exact volume balance; the poured volume is good to a few per cent, which is millimetres of travel',
+  accuracy: 'exact volume balance, as good as the poured volume',
   compute: travelAtGate,
 });
 
@@ -77,7 +77,7 @@ export const changeOver = defineFormula({
     { text: 'a ramp that fits into the travel before the metal is at the gate', holds: (x) => ramp(x) <= travelAtGate(x) },
   ],
   outside: 'extrapolate',
-  source: ['F2-KB1', 'F2-KB2'],
+  source: ['KB-SHOT-PROFILE', 'KB-HPDC-PARAMETERS'],
   status: 'derived',
   accuracy: 'exact for a constant acceleration; set at the machine within 10 to 30 mm of this',
   compute: (x) => travelAtGate(x) - ramp(x),
@@ -99,7 +99,7 @@ export const fastSpeed = defineFormula({
   unit: 'm/s',
   equation: '4000 * Q / (pi * D^2)',
   outside: 'extrapolate',
-  source: ['F2-KB1'],
+  source: ['KB-SHOT-PROFILE'],
   status: 'source',
   accuracy: 'exact without leakage past the plunger tip',
   compute: ({ flow, diameter }) => (4000 * flow) / (Math.PI * diameter ** 2),

@@ -1,29 +1,22 @@
 import type { Root } from 'mdast';
-import { gfmTableToMarkdown } from 'mdast-util-gfm-table';
-import { type Options, toMarkdown } from 'mdast-util-to-markdown';
 import type { Plan } from '../../engine/plan.ts';
 import { assumptions, cautions, notChecked, sources, unverified } from './closing.ts';
+import { decisionNodes } from './decisions.ts';
 import { findingNodes } from './findings.ts';
+import { printMarkdown } from './print.ts';
 import { otherValues, sectionNodes } from './sections.ts';
 import { opening, summary } from './summary.ts';
 
-/** GitHub reads `~x~` as struck out and `$x$` as mathematics; neither is in the base grammar, so both are named here. */
-const GITHUB_SIGNS: Options = {
-  unsafe: [
-    { character: '~', inConstruct: 'phrasing' },
-    { character: '$', inConstruct: 'phrasing' },
-  ],
-};
-
-/** A plan as GitHub-flavoured Markdown. Tables are not padded to equal widths, so that a changed cell changes one line. */
-export function markdownText(plan: Plan): string {
-  const tree: Root = {
+/** The whole plan as a tree: half a page of summary, then everything the plan holds. */
+export function markdownTree(plan: Plan): Root {
+  return {
     type: 'root',
     children: [
       ...opening(plan),
       ...summary(plan),
       ...findingNodes(plan),
       ...sectionNodes(plan),
+      ...decisionNodes(plan),
       ...assumptions(plan),
       ...unverified(plan),
       ...cautions(plan),
@@ -32,5 +25,9 @@ export function markdownText(plan: Plan): string {
       ...sources(plan),
     ],
   };
-  return toMarkdown(tree, { bullet: '-', extensions: [gfmTableToMarkdown({ tablePipeAlign: false }), GITHUB_SIGNS] });
+}
+
+/** A plan as GitHub-flavoured Markdown. */
+export function markdownText(plan: Plan): string {
+  return printMarkdown(markdownTree(plan));
 }

@@ -1,8 +1,9 @@
 import type { RootContent } from 'mdast';
-import type { Decision, Plan } from '../../engine/plan.ts';
+import type { Plan } from '../../engine/plan.ts';
 import { printTraced } from '../../kernel/traced.ts';
 import { KEY_FIGURES } from '../key-figures.ts';
-import { counted, countFindings, originText } from '../words.ts';
+import { counted, countFindings } from '../words.ts';
+import { decisionTable, isOfItem } from './decisions.ts';
 import { code, heading, type Inline, item, list, paragraph, strong, table } from './nodes.ts';
 import { titleOf } from './values.ts';
 
@@ -25,11 +26,11 @@ export function opening(plan: Plan): RootContent[] {
 
 /** Half a page: decisions, key figures, findings, what rests on unverified figures. */
 export function summary(plan: Plan): RootContent[] {
-  const decisions = [...plan.decisions.values()];
+  const decisions = [...plan.decisions.values()].filter((decision) => !isOfItem(decision));
   const figures = keyFigureRows(plan);
   return [
     heading(2, 'Summary'),
-    ...(decisions.length === 0 ? [] : [table(['Decision', 'Taken', 'Because', 'Source and status'], decisions.map(decisionRow))]),
+    ...(decisions.length === 0 ? [] : [decisionTable(decisions)]),
     ...(figures.length === 0 ? [] : [table(['Key figure', 'Planned', 'Held against'], figures)]),
     list([
       item([strong('Findings'), `: ${countFindings(plan.findings)}.`]),
@@ -38,11 +39,6 @@ export function summary(plan: Plan): RootContent[] {
       item([strong('Hold'), `: ${plan.standing.hold}`]),
     ]),
   ];
-}
-
-function decisionRow(decision: Decision): Inline[][] {
-  const others = decision.alternatives.map((other) => `; also possible: ${other.value} (${other.because})`);
-  return [[decision.title], [decision.value], [decision.because + others.join('')], [originText(decision.source, decision.status)]];
 }
 
 function keyFigureRows(plan: Plan): Inline[][][] {

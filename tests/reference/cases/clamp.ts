@@ -1,13 +1,13 @@
 import { type Case, KGF_PER_CM2 } from '../case.ts';
 
-const LEXICON = 'Foundry Lexicon, die opening force (F2-GL-open): formula and factors; area and pressure are ours';
+const LEXICON = 'Foundry Lexicon, die opening force (GL-OPENING-FORCE): formula and factors; area and pressure are ours';
 const OTHER_FORM = 'derived, worked by hand in the form with tie-bar distances: F/4 (1 + 2 e_x/L_x + 2 e_y/L_y)';
-const SHARES = 'note on tonnage selection (F5-S3), least and greatest shares; its biscuit area is misprinted as pi d^2, taken here as pi d^2 / 4';
+const SHARES = 'note on tonnage selection (IDEALHARD-TONNAGE), least and greatest shares; its biscuit area is misprinted as pi d^2, taken here as pi d^2 / 4';
 
 export const cases: readonly Case[] = [
   { formula: 'clamp.opening-force', inputs: { pressure: 60, area: 600 }, expected: 3600, tolerance: { absolute: 1e-9 }, from: LEXICON },
-  { formula: 'clamp.opening-force', inputs: { pressure: 500 * KGF_PER_CM2, area: 200 }, expected: 981, tolerance: { absolute: 0.5 }, from: 'worksheet "Die Casting Calculation" (F5-S2): 100 t on 200 cm2 at 500 kgf/cm2' },
-  { formula: 'clamp.opening-force', inputs: { pressure: 800 * KGF_PER_CM2, area: 41.8 }, expected: 328, tolerance: { absolute: 0.5 }, from: 'costing guide for aluminium castings (F5-S5): 76 x 55 mm at 8 kgf/mm2, 33.4 t' },
+  { formula: 'clamp.opening-force', inputs: { pressure: 500 * KGF_PER_CM2, area: 200 }, expected: 981, tolerance: { absolute: 0.5 }, from: 'worksheet "Die Casting Calculation" (DC-WORKSHEET): 100 t on 200 cm2 at 500 kgf/cm2' },
+  { formula: 'clamp.opening-force', inputs: { pressure: 800 * KGF_PER_CM2, area: 41.8 }, expected: 328, tolerance: { absolute: 0.5 }, from: 'costing guide for aluminium castings (APOGEE-COSTING): 76 x 55 mm at 8 kgf/mm2, 33.4 t' },
   { formula: 'clamp.opening-force', inputs: { pressure: 600 * KGF_PER_CM2, area: 425 }, expected: 2501, tolerance: { absolute: 3 }, from: 'Khandagale, clutch hub, 2022, summary: 255 t; area derived from the pressure' },
   { formula: 'clamp.opening-force', inputs: { pressure: 400 * KGF_PER_CM2, area: 638 }, expected: 2501, tolerance: { absolute: 3 }, from: 'Khandagale, clutch hub, 2022, summary: 255 t; area derived from the pressure' },
   { formula: 'clamp.locking-force', inputs: { opening_force: 3600, slide_force: 0, factor: 1.1 }, expected: 3960, tolerance: { absolute: 1e-9 }, from: `${LEXICON}, without slides` },
@@ -24,7 +24,7 @@ export const cases: readonly Case[] = [
   { formula: 'clamp.slide-opening-force', inputs: { pressure: 60, face_area: 12, lock_angle: 20, friction: 0.5 }, expected: 0, tolerance: { absolute: 1e-12 }, from: 'limiting case: a wedge flatter than the friction angle (26.6 degrees) holds by itself' },
 
   // The published strain example: a 400 t machine, centred, has about 100 t on each bar.
-  { formula: 'clamp.tie-bar-load', inputs: { force: 400 * 9.80665, half_span_x: 400, half_span_y: 400, offset_x: 0, offset_y: 0 }, expected: 100 * 9.80665, tolerance: { relative: 1e-9 }, from: 'machine maker’s note on tie-bar strain (F2-haichen, vendor): 400 t, about 100 t a bar' },
+  { formula: 'clamp.tie-bar-load', inputs: { force: 400 * 9.80665, half_span_x: 400, half_span_y: 400, offset_x: 0, offset_y: 0 }, expected: 100 * 9.80665, tolerance: { relative: 1e-9 }, from: 'machine maker’s note on tie-bar strain (HAICHEN-TIE-BARS, vendor): 400 t, about 100 t a bar' },
   { formula: 'clamp.tie-bar-load', inputs: { force: 4000, half_span_x: 500, half_span_y: 400, offset_x: 50, offset_y: -40 }, expected: 1000 * (1 + 100 / 1000 + 80 / 800), tolerance: { relative: 1e-12 }, from: OTHER_FORM },
   { formula: 'clamp.tie-bar-load', inputs: { force: 1000, half_span_x: 500, half_span_y: 400, offset_x: 500, offset_y: 0 }, expected: 500, tolerance: { relative: 1e-12 }, from: 'limiting case: force in the line of two bars, which share it' },
   { formula: 'clamp.off-centre-capacity', inputs: { rated: 4000, half_span_x: 500, half_span_y: 400, offset_x: 50, offset_y: -40 }, expected: 4000 / 1.2, tolerance: { relative: 1e-12 }, from: 'derived, worked by hand: 1000 kN a bar, reached at F (1 + 0.1 + 0.1) / 4' },

@@ -1,7 +1,7 @@
 import { type Case, INCH } from '../case.ts';
 
-const STANDARD = 'NADCA product standard S-4A-7, draft requirements, example for aluminium inside walls (F1-S1)';
-const SHEET = "die caster's product-standard sheet for aluminium draft, in half degrees (F1-S7, vendor)";
+const STANDARD = 'NADCA product standard S-4A-7, draft requirements, example for aluminium inside walls (NADCA-S4A7)';
+const SHEET = "die caster's product-standard sheet for aluminium draft, in half degrees (AL-DRAFT-SHEET, vendor)";
 const REMEMBERED = 'from memory: example of the precision draft standard, constants not verified in a text';
 
 export const cases: readonly Case[] = [
@@ -40,6 +40,6 @@ export const cases: readonly Case[] = [
   // A run-out of 0.175 mm in 10 mm is 1 degree, of 0.629 mm in 18 mm 2 degrees: the constant is chosen to give that run-out.
   ...([[10, 0.175, 1], [18, 0.629, 2]] as const).map(([length, runOut, expected]) => ({
     formula: 'draft.angle', inputs: { length, constant: (INCH * Math.sqrt(length / INCH)) / runOut }, expected, tolerance: { relative: 0.005 },
-    from: "die caster's product-standard sheet for aluminium draft, run-out by angle (F1-S7, vendor)",
+    from: "die caster's product-standard sheet for aluminium draft, run-out by angle (AL-DRAFT-SHEET, vendor)",
   })),
 ];

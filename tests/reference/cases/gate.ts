@@ -1,8 +1,8 @@
 import type { Case } from '../case.ts';
 
-const NOTES = 'knowledge-base article on gating and runner design (F2-KB3): 500 cm3, 50 ms, 45 m/s, 150 mm wide';
-const SHOT = 'knowledge-base article on the shot profile (F2-KB1): plunger 80 mm at 2 m/s, gate 222 mm2, 45.3 m/s';
-const WORKSHEET = 'worksheet "Die Casting Calculation" (F5-S2): aluminium casting of 500 g, 40 ms, 40 m/s';
+const NOTES = 'knowledge-base article on gating and runner design (KB-GATING): 500 cm3, 50 ms, 45 m/s, 150 mm wide';
+const SHOT = 'knowledge-base article on the shot profile (KB-SHOT-PROFILE): plunger 80 mm at 2 m/s, gate 222 mm2, 45.3 m/s';
+const WORKSHEET = 'worksheet "Die Casting Calculation" (DC-WORKSHEET): aluminium casting of 500 g, 40 ms, 40 m/s';
 const HUB = 'Khandagale, clutch hub, 2022, summary: gate area 58.25 mm2, with 40 m/s by hand 2.33 l/s';
 
 /** Least velocities for an index of 475 and 750 in inch units, by gate thickness (mm). */
@@ -22,8 +22,8 @@ const inchIndex = (velocity: number, thickness: number, density: number): number
 
 export const cases: readonly Case[] = [
   // 1 kg of AlSi9Cu3(Fe) at 2.5 g/cm3; then the mass that the manual formula A = 1000 m / (rho v t) takes for 222 mm2.
-  { formula: 'gate.flow-volume', inputs: { mass: 1, density: 2.5 }, expected: 400, tolerance: { relative: 1e-12 }, from: 'Foundry Lexicon, gate area (F2-GL-gate): liquid density of AlSi9Cu3(Fe) 2.5 g/cm3; quotient by hand' },
-  { formula: 'gate.flow-volume', inputs: { mass: 1.25, density: 2.5 }, expected: (222.2 * 45 * 50) / 1000, tolerance: { relative: 5e-4 }, from: 'Foundry Lexicon, gate area (F2-GL-gate): 1000 x 1250 g / (2.5 x 45 x 50) = 222.2 mm2, back to the volume' },
+  { formula: 'gate.flow-volume', inputs: { mass: 1, density: 2.5 }, expected: 400, tolerance: { relative: 1e-12 }, from: 'Foundry Lexicon, gate area (GL-GATE-AREA): liquid density of AlSi9Cu3(Fe) 2.5 g/cm3; quotient by hand' },
+  { formula: 'gate.flow-volume', inputs: { mass: 1.25, density: 2.5 }, expected: (222.2 * 45 * 50) / 1000, tolerance: { relative: 5e-4 }, from: 'Foundry Lexicon, gate area (GL-GATE-AREA): 1000 x 1250 g / (2.5 x 45 x 50) = 222.2 mm2, back to the volume' },
 
   { formula: 'gate.flow', inputs: { volume: 500, time: 50 }, expected: 10, tolerance: { relative: 1e-12 }, from: NOTES },
   { formula: 'gate.flow', inputs: { volume: 207.5, time: 40 }, expected: 5.189, tolerance: { absolute: 0.002 }, from: WORKSHEET },

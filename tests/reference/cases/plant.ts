@@ -1,6 +1,6 @@
 import type { Case } from '../case.ts';
 
-const RATES = 'NADCA FAQ data (F1-S20), least and greatest shots an hour; the geometric mean is worked by hand and is a choice of ours';
+const RATES = 'NADCA FAQ data (NADCA-FAQ), least and greatest shots an hour; the geometric mean is worked by hand and is a choice of ours';
 const CLEARANCES = 'from memory: textbook clearances of 75 mm between cavities and to the edge, 125 mm for the biscuit; sum by hand';
 
 /** Heat by hand: liquid specific heats from memory; the latent heat of A380 is the older handbook figure. */
@@ -24,7 +24,7 @@ export const cases: readonly Case[] = [
     formula: 'cavities.demand', inputs: { parts_per_year, hours_per_year: 4000, shots_per_hour: 60, use_share: 80, reject_share: 5 }, expected, tolerance: { absolute: 1e-12 }, from: 'derived, worked by hand: 182,400 good parts a year from one cavity',
   })),
   // n >= L K t_c / t_m: 50,000 parts, K = 1/0.9, 90 s each, 1,000,000 s at hand: 5.0 cavities.
-  { formula: 'cavities.demand', inputs: { parts_per_year: 50000, hours_per_year: 1e6 / 3600, shots_per_hour: 40, use_share: 100, reject_share: 10 }, expected: 5, tolerance: { absolute: 1e-12 }, from: 'page on mould cavities (F5-zhilianmould, vendor), form n = L K t_c / t_m; numbers by hand' },
+  { formula: 'cavities.demand', inputs: { parts_per_year: 50000, hours_per_year: 1e6 / 3600, shots_per_hour: 40, use_share: 100, reject_share: 10 }, expected: 5, tolerance: { absolute: 1e-12 }, from: 'page on mould cavities (ZHILIAN-CAVITIES, vendor), form n = L K t_c / t_m; numbers by hand' },
 
   { formula: 'die.block-width', inputs: { cavities: 2, envelope: 100, steel_between: 75, steel_to_edge: 75, extra: 125 }, expected: 550, tolerance: { absolute: 1e-9 }, from: CLEARANCES },
   { formula: 'die.block-width', inputs: { cavities: 1, envelope: 240, steel_between: 75, steel_to_edge: 75 }, expected: 390, tolerance: { absolute: 1e-9 }, from: CLEARANCES },

@@ -1,9 +1,9 @@
 import type { Case } from '../case.ts';
 
 const EXAMPLE = 'derived, worked by hand: sleeve 70 x 400 mm, cavity 500, overflows 60, runner 150 cm3, biscuit 25 mm, 50 ms';
-const WORKSHEET = 'worksheet "Die Casting Calculation" (F5-S2): d = sqrt(4 shot / (pi stroke 0.75 x 2.5)) in cm and g, so 75 % fill';
-const ENERGY = 'derived, worked by hand from the energy approach that Bar-Meir describes (F2-BM-134), sleeve of 100 mm';
-const MOMENTUM = 'derived, worked by hand from the momentum approach that Bar-Meir describes (F2-BM-141)';
+const WORKSHEET = 'worksheet "Die Casting Calculation" (DC-WORKSHEET): d = sqrt(4 shot / (pi stroke 0.75 x 2.5)) in cm and g, so 75 % fill';
+const ENERGY = 'derived, worked by hand from the energy approach that Bar-Meir describes (BAR-MEIR), sleeve of 100 mm';
+const MOMENTUM = 'derived, worked by hand from the momentum approach that Bar-Meir describes (BAR-MEIR)';
 const LINEAR = 'from memory: linear rule of the trade 22.8 (100 - F)/100 sqrt(d), in/s and in';
 
 /** The tables take g = 9.81 m/s2, which adds 0.0002 at most to half a unit of the third digit. */
@@ -72,7 +72,7 @@ export const cases: readonly Case[] = [
   ...([[60, 3.961], [70, 2.91], [80, 2.228], [90, 1.761]] as const).map(([diameter, expected]) => ({
     formula: 'sleeve.fast-speed', inputs: { flow: 560 / 50, diameter }, expected, tolerance: { absolute: 0.0005 }, from: EXAMPLE,
   })),
-  { formula: 'sleeve.fast-speed', inputs: { flow: (45.3 * 222) / 1000, diameter: 80 }, expected: 2, tolerance: { absolute: 0.005 }, from: 'knowledge-base article on the shot profile (F2-KB1): plunger 80 mm, gate 222 mm2, 45.3 m/s at 2 m/s' },
+  { formula: 'sleeve.fast-speed', inputs: { flow: (45.3 * 222) / 1000, diameter: 80 }, expected: 2, tolerance: { absolute: 0.005 }, from: 'knowledge-base article on the shot profile (KB-SHOT-PROFILE): plunger 80 mm, gate 222 mm2, 45.3 m/s at 2 m/s' },
   { formula: 'sleeve.biscuit-volume', inputs: { diameter: 70, thickness: 25 }, expected: 96.2, tolerance: { absolute: 0.05 }, from: EXAMPLE },
   { formula: 'sleeve.biscuit-volume', inputs: { diameter: 70, thickness: 6.37 }, expected: 24.5, tolerance: { absolute: 0.05 }, from: 'derived, worked by hand: 4.9 % shrinkage of 500 cm3 is 6.37 mm of a 70 mm plunger' },
 ];

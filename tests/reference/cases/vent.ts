@@ -3,7 +3,7 @@ import type { Case } from '../case.ts';
 const FANNO = 'derived, worked by hand: Fanno flow of air at 300 K';
 const GAS_TABLES = 'standard gas tables for Fanno flow, k = 1.4';
 const AREA = 'derived, worked by hand: 250 cavity + 50 overflows + 300 cm3 sleeve and runner gas in 35 ms';
-const EVACUATION = 'Midland, principle of vacuum-assisted die casting (F3-Midland): t = V / (A v), form reconstructed; 2 dm3 through 60 mm2';
+const EVACUATION = 'note on the principle of vacuum-assisted die casting (MIDLAND-VACUUM, vendor): t = V / (A v), form reconstructed; 2 dm3 through 60 mm2';
 const BALANCE = 'derived, worked by hand: gas balance of a vent choked throughout, 90 % of the stroke';
 
 /** 300 K in degrees Celsius. */

@@ -31,17 +31,25 @@ function fileDepths(ledger: Ledger, hole: HoleSpec): void {
     ledger.apply(depthByRatio, { ratio: ledger.value('hole.ratio-caution'), diameter }, { id: 'hole.caution-depth', item });
     ledger.apply(depthByRatio, { ratio: ledger.value('hole.ratio-greatest'), diameter }, { id: 'hole.greatest-depth', item });
   } else {
-    lookQuietly(ledger, 'hole/caution-depth', 'depth', { family, diameter }, 'hole.caution-depth', { title: `Usual depth of hole ${item}`, item });
+    fileCaution(ledger, item, diameter);
     lookQuietly(ledger, 'hole/greatest-depth', 'depth', { family, diameter }, 'hole.greatest-depth', { title: `Greatest depth of hole ${item}`, item });
   }
   const greatest = ledger.maybe('hole.greatest-depth', item);
-  const tooDeep = greatest !== undefined && depth.value > greatest.value;
   // Two cores can meet only where both ends of the hole open along the die opening.
-  const two = tooDeep && hole.kind === 'through' && ledger.texts.get(`parting.hole-place[${item}]`) === 'fixed core';
+  const both = hole.kind === 'through' && ledger.texts.get(`parting.hole-place[${item}]`) === 'fixed core';
+  const two = both && greatest !== undefined && depth.value > greatest.value && depth.value <= 2 * greatest.value;
   const note = two ? 'one core would be too long, so two fixed cores meet half way' : 'one core makes the hole';
-  const cores = ledger.put(Traced.choice(`hole.cores[${item}]`, two ? 2 : 1, '1', { note, status: 'practice', parents: greatest === undefined ? [] : [greatest] }));
-  const core = ledger.apply(coreDepth, { depth, cores }, { item });
+  const cores = ledger.put(Traced.choice(`hole.cores[${item}]`, two ? 2 : 1, '1', { note, status: 'practice', parents: two ? [greatest] : [] }));
+  const core = two ? ledger.apply(coreDepth, { depth, cores }, { item }) : ledger.put(depth.as(`hole.core-depth[${item}]`, note));
   ledger.setText('hole.reach', reachOf(core, ledger.maybe('hole.caution-depth', item), greatest), { item, at: hole.at });
+}
+
+/** Below the diameters of the depth table zinc has one depth for all, and aluminium and magnesium have none. */
+function fileCaution(ledger: Ledger, item: string, diameter: Traced<'mm'>): void {
+  const { family } = ledger.alloy;
+  const below = ledger.maybe('hole.small-below') ?? ledger.lookIfAny('hole/small-diameter', 'below', { family }, 'hole.small-below');
+  if (below !== undefined && diameter.value < below.value) ledger.lookIfAny('hole/small-diameter', 'depth', { family }, 'hole.caution-depth', item);
+  else lookQuietly(ledger, 'hole/caution-depth', 'depth', { family, diameter }, 'hole.caution-depth', { title: `Usual depth of hole ${item}`, item });
 }
 
 function reachOf(core: Traced<'mm'>, caution: Traced<'mm'> | undefined, greatest: Traced<'mm'> | undefined): string {

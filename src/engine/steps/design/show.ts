@@ -158,8 +158,13 @@ function showShrink(ledger: Ledger): Block[] {
     ...valuesBlock(ledger, ['shrink.allowance', 'shrink.from-contraction']),
     ...tableBlock(
       'Cavity sizes',
-      ['Dimension', 'Nominal', 'Cavity'],
-      ledger.part.dimensions.map(({ id }) => [id, cell(ledger, 'dimension.nominal', id), cell(ledger, 'shrink.cavity-dimension', id)]),
+      ['Dimension', 'Nominal', 'Added for shrink', 'Cavity'],
+      ledger.part.dimensions.map(({ id }) => [
+        id,
+        cell(ledger, 'dimension.nominal', id),
+        cell(ledger, 'shrink.added', id),
+        cell(ledger, 'shrink.cavity-dimension', id),
+      ]),
     ),
   ];
 }

@@ -1,4 +1,4 @@
-import { cavityDimension, shrinkFromContraction } from '../../../physics/shrink.ts';
+import { cavityDimension, shrinkAdded, shrinkFromContraction } from '../../../physics/shrink.ts';
 import type { Ledger } from '../../ledger.ts';
 import { lookQuietly } from '../../look-quietly.ts';
 
@@ -23,8 +23,10 @@ export function reviewShrink(ledger: Ledger): void {
   });
   if (allowance === undefined) return;
   for (const dimension of ledger.part.dimensions) {
-    ledger.attempt(`shrink.cavity-dimension[${dimension.id}]`, `Cavity size of ${dimension.id}`, () =>
-      ledger.apply(cavityDimension, { dimension: ledger.value('dimension.nominal', dimension.id), allowance }, { item: dimension.id }),
-    );
+    ledger.attempt(`shrink.cavity-dimension[${dimension.id}]`, `Cavity size of ${dimension.id}`, () => {
+      const nominal = ledger.value('dimension.nominal', dimension.id);
+      ledger.apply(shrinkAdded, { dimension: nominal, allowance }, { item: dimension.id });
+      ledger.apply(cavityDimension, { dimension: nominal, allowance }, { item: dimension.id });
+    });
   }
 }

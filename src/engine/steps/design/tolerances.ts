@@ -39,6 +39,7 @@ function fileLevel(ledger: Ledger, dimension: DimensionSpec, level: Level): void
   const linear = ledger.apply(linearTolerance, { dimension: ledger.value('dimension.nominal', item), ...constants }, { id: `tolerance.minus-${level}`, item });
   if (dimension.across === 'none') {
     ledger.put(linear.as(`tolerance.plus-${level}[${item}]`));
+    if (level === 'precision') ledger.put(linear.as(`tolerance.centred-precision[${item}]`));
     return;
   }
   const added = fileAdded(ledger, dimension, level);

@@ -58,7 +58,7 @@ function fileCount(ledger: Ledger, opening: Opening): void {
       : 'one slide for each direction off the die opening and each side that it leaves on; a through hole takes a side that has a slide anyway',
     kind: pinned ? 'pinned' : 'choice',
     status: count.status,
-    source: pinned ? ['PART'] : ['F1-S50'],
+    source: pinned ? ['PART'] : ['DYNACAST-SIMPLIFY'],
     parents: ['parting.core-pulls-tried', 'parting.unreachable-tried'].map((id) => `${id}[${opening.text}]`),
     alternatives: [],
     ...(count.at === undefined ? {} : { at: count.at }),

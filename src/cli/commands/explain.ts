@@ -1,0 +1,35 @@
+import type { Command } from 'commander';
+import { explain, explainIn, loadRulebook, orList } from '../../index.ts';
+import { type Context, collect } from '../context.ts';
+import { badInput } from '../fault.ts';
+import { type PartOptions, planFile, planOrFault, readPlantFile } from '../plan-input.ts';
+
+export function define(command: Command, context: Context): void {
+  command
+    .argument('<id>', 'a formula, limit, choice, caution, table, plan value, source or finding code, or any designation of an alloy')
+    .argument('[file]', 'a part description: how its plan came to the value, or how the limit came out; - reads standard input')
+    .option('--plant <file>', 'the plant to plan for')
+    .option('--set <path=value>', 'set a field before reading; may be repeated', collect)
+    .addHelpText('after', '\nExample:\n  $ diewright explain clamp.locking-force cover.part.yaml')
+    .action(async (id: string, file: string | undefined, options: PartOptions) => {
+      context.io.out.write(await explainText(id, file, options, context));
+    });
+}
+
+/** @throws BadInput for an id that names nothing, or nothing in the plan of the file. */
+async function explainText(id: string, file: string | undefined, options: PartOptions, context: Context): Promise<string> {
+  const { io } = context;
+  const rulebook = await loadRulebook();
+  if (file !== undefined) {
+    const plant = await readPlantFile(options, [file], io);
+    const plan = planOrFault(await planFile(file, { plant, set: options.set }, rulebook, io));
+    const text = explainIn(plan, rulebook, id);
+    if (text !== undefined) return text;
+  }
+  const found = explain(rulebook, id);
+  if ('near' in found) {
+    throw badInput('cli/unknown-id', `"${id}" names nothing that is known here${found.near.length === 0 ? '' : `; did you mean ${orList(found.near)}?`}`, 'see "diewright list" for formulas, rules, tables, values and the rest');
+  }
+  if (file !== undefined) throw badInput('cli/not-in-plan', `the plan of ${file} holds nothing of "${id}"`, `without the file, "diewright explain ${id}" tells what it is`);
+  return found.text;
+}

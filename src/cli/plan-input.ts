@@ -1,0 +1,34 @@
+import type { Planned, Rulebook, SourceText } from '../index.ts';
+import { planPart } from '../index.ts';
+import { BadInput, badInput } from './fault.ts';
+import { readText } from './files.ts';
+import type { Io } from './io.ts';
+import { VERSION } from './version.ts';
+
+/** The options of every command that reads a part. */
+export interface PartOptions {
+  readonly plant?: string;
+  readonly set?: readonly string[];
+}
+
+/**
+ * Reads one part file and plans it.
+ * @throws BadInput when the file or the plant file cannot be read as a text.
+ */
+export async function planFile(file: string, options: { readonly plant?: SourceText | undefined; readonly set?: readonly string[] | undefined }, rulebook: Rulebook, io: Io): Promise<Planned> {
+  const part = await readText(file, io);
+  return planPart({ part, rulebook, version: VERSION, ...(options.plant === undefined ? {} : { plant: options.plant }), ...(options.set === undefined ? {} : { set: options.set }) });
+}
+
+/** The plant file that `--plant` names, if any. @throws BadInput when it cannot be read, or is standard input like a part. */
+export async function readPlantFile(options: PartOptions, parts: readonly string[], io: Io): Promise<SourceText | undefined> {
+  const stdin = [...parts, options.plant].filter((name) => name === '-').length;
+  if (stdin > 1) throw badInput('cli/input-twice', 'standard input can be read once only', 'name files for the others');
+  return options.plant === undefined ? undefined : readText(options.plant, io);
+}
+
+/** The plan, or its faults thrown. */
+export function planOrFault(planned: Planned): NonNullable<Planned['plan']> {
+  if (planned.plan === undefined) throw new BadInput(planned.diagnostics);
+  return planned.plan;
+}

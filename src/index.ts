@@ -1,0 +1,156 @@
+import { findEntries, nearIds } from './engine/catalogue.ts';
+import { type Listing, type ListingName, listing } from './engine/listings.ts';
+import { makePlan } from './engine/make-plan.ts';
+import type { Plan } from './engine/plan.ts';
+import { type Diagnostic, sortDiagnostics } from './kernel/diagnostic.ts';
+import type { SourceText } from './kernel/place.ts';
+import { orList } from './kernel/spelling.ts';
+import { codeText, entriesText } from './report/explain-text.ts';
+import { FINDING_CODES } from './report/finding-codes.ts';
+import { explainInPlan, limitInPlan } from './report/in-plan-text.ts';
+import { findAlloy } from './rulebook/alloys.ts';
+import type { Alloy, Rulebook } from './rulebook/types.ts';
+import { builtInPlant, CODES, type PartSpec, type PlantData, type PlantSpec, readPart, readPlant } from './spec/index.ts';
+import { setFields } from './spec/set-field.ts';
+
+export { type Calculation, type CalculationRequest, calculate } from './engine/calculate.ts';
+export { LISTINGS, type Listing, type ListingName } from './engine/listings.ts';
+export type { Plan } from './engine/plan.ts';
+export { type Diagnostic, SEVERITIES, type Severity } from './kernel/diagnostic.ts';
+export { Place, type SourceText } from './kernel/place.ts';
+export { nearestWord, orList } from './kernel/spelling.ts';
+export { findingsText } from './report/findings-text.ts';
+export { calculationJson, calculationText } from './report/formula-text.ts';
+export { listJson, listText } from './report/list-text.ts';
+export type { Palette } from './report/palette.ts';
+export { visibleLine } from './report/visible.ts';
+export type { Rulebook } from './rulebook/types.ts';
+
+/** The built-in tables, choices, limits, cautions, alloys and bibliography. */
+export async function loadRulebook(): Promise<Rulebook> {
+  return (await import('./rulebook/builtin.ts')).builtinRulebook();
+}
+
+export interface PlanRequest {
+  readonly part: SourceText;
+  /** A plant description; the built-in typical plant when absent. */
+  readonly plant?: SourceText;
+  /** Fields of the part description to set before it is read, as `path=value`. */
+  readonly set?: readonly string[];
+  readonly rulebook: Rulebook;
+  /** Version of the program, printed in the plan. */
+  readonly version: string;
+}
+
+export interface Planned {
+  /** Absent when the input cannot be planned; then `diagnostics` says why. */
+  readonly plan?: Plan;
+  /** Faults of the input, or else the findings of the plan, in the order in which they are printed. */
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** Reads a part description and works out its casting plan. Never throws for what a user can write. */
+export function planPart(request: PlanRequest): Planned {
+  const { rulebook } = request;
+  const edited = setFields(request.part, request.set ?? []);
+  if (edited.diagnostics.length > 0) return { diagnostics: edited.diagnostics };
+  const read = readPart(edited.source);
+  const plant = plantOf(rulebook, request.plant);
+  const input = [...read.diagnostics, ...plant.diagnostics];
+  if (read.part === undefined || plant.plant === undefined) return { diagnostics: input };
+  const alloy = alloyOf(rulebook, read.part);
+  if ('fault' in alloy) return { diagnostics: sortDiagnostics([...input, alloy.fault]) };
+  const plan = makePlan({ part: read.part, plant: plant.plant, alloy: alloy.found, rulebook }, { name: 'diewright', version: request.version });
+  const findings = sortDiagnostics([...input, ...plan.findings]);
+  // A pin that cannot be read is found while the plan is made; such a plan is not what was asked for.
+  if (findings.some((finding) => finding.severity === 'error' && finding.code.startsWith('spec/'))) return { diagnostics: findings };
+  return { plan: { ...plan, findings }, diagnostics: findings };
+}
+
+const plants = new WeakMap<Rulebook, PlantSpec>();
+
+/** The plant given, or the built-in one, built once for each rulebook. */
+function plantOf(rulebook: Rulebook, given: SourceText | undefined): { readonly plant?: PlantSpec; readonly diagnostics: readonly Diagnostic[] } {
+  if (given !== undefined) return readPlant(given);
+  let plant = plants.get(rulebook);
+  if (plant === undefined) {
+    plant = builtInPlant(rulebook.plants['typical'] as PlantData);
+    plants.set(rulebook, plant);
+  }
+  return { plant, diagnostics: [] };
+}
+
+function alloyOf(rulebook: Rulebook, { alloy }: PartSpec): { readonly found: Alloy } | { readonly fault: Diagnostic } {
+  const search = findAlloy(rulebook, alloy.value);
+  if ('found' in search) return search;
+  const fault = (code: string, message: string, fix: string): { fault: Diagnostic } => ({ fault: { code, severity: 'error', message, fix, at: alloy.at } });
+  if ('unknown' in search) {
+    const near = search.suggestion === undefined ? '' : `; did you mean "${search.suggestion}"?`;
+    return fault('spec/unknown-alloy', `no alloy is called "${alloy.value}"${near}`, 'see "diewright list alloys"');
+  }
+  const ids = search.ambiguous.map((candidate) => candidate.id);
+  const message = search.near ? `"${alloy.value}" is near to ${orList(ids)}, but not the same alloy` : `"${alloy.value}" names more than one alloy: ${orList(ids)}`;
+  return fault('spec/ambiguous-alloy', message, `write ${orList(ids.map((id) => `"${id}"`))} if that is what you cast`);
+}
+
+export const PLAN_FORMATS = ['markdown', 'json'] as const;
+export type PlanFormat = (typeof PLAN_FORMATS)[number];
+
+/** Plans as one text. `several` asks for the form that holds more than one plan even where there is one. */
+export async function renderPlans(format: PlanFormat, plans: readonly Plan[], several = plans.length > 1): Promise<string> {
+  if (format === 'markdown') {
+    const { markdownText } = await import('./report/markdown/index.ts');
+    return plans.map(markdownText).join('\n');
+  }
+  const { planJson, plansJson } = await import('./report/json.ts');
+  return several ? plansJson(plans) : plans.map(planJson).join('');
+}
+
+/** What an id means: formula, limit, choice, table, alloy, source, value, finding code; or the ids that are near to it. */
+export function explain(rulebook: Rulebook, id: string): { readonly text: string } | { readonly near: readonly string[] } {
+  const codes = findingCodes();
+  const entries = findEntries(rulebook, id);
+  const range = id.startsWith('range/') ? findEntries(rulebook, id.slice('range/'.length)) : [];
+  const meaning = codes[id] ?? (range.length > 0 ? codes['range/…'] : undefined);
+  const parts = [...(entries.length === 0 ? [] : [entriesText(entries)]), ...(meaning === undefined ? [] : [codeText(id, meaning)]), ...(range.length === 0 ? [] : [entriesText(range)])];
+  return parts.length === 0 ? { near: nearIds(rulebook, id, Object.keys(codes)) } : { text: parts.join('\n') };
+}
+
+/** What an id comes to in a plan: the derivation of a value, a decision, how a limit came out; undefined when it holds nothing of it. */
+export function explainIn(plan: Plan, rulebook: Rulebook, id: string): string | undefined {
+  const limit = Object.hasOwn(rulebook.limits, id) ? rulebook.limits[id] : undefined;
+  return limit === undefined ? explainInPlan(plan, id) : limitInPlan(plan, limit);
+}
+
+/** Every code of a finding that is not a limit's, and what it means. */
+export function findingCodes(): Readonly<Record<string, string>> {
+  return { ...Object.fromEntries(Object.entries(CODES).map(([code, meaning]) => [`spec/${code}`, meaning])), ...FINDING_CODES };
+}
+
+/** What is built in; machines come from the plant. */
+export function list(name: ListingName, given: { readonly rulebook: Rulebook; readonly plant?: SourceText; readonly filter?: string }): { readonly listing?: Listing; readonly diagnostics: readonly Diagnostic[] } {
+  const { plant, diagnostics } = plantOf(given.rulebook, given.plant);
+  return plant === undefined ? { diagnostics } : { listing: listing(name, { rulebook: given.rulebook, plant }, given.filter), diagnostics };
+}
+
+export const SCHEMAS = ['part', 'plant', 'plan', 'rule'] as const;
+export type SchemaName = (typeof SCHEMAS)[number];
+
+/** A JSON Schema (2020-12) as text. */
+export async function schemaText(name: SchemaName): Promise<string> {
+  const { jsonText } = await import('./report/json-text.ts');
+  if (name === 'plan') return jsonText((await import('./report/plan-schema.ts')).planJsonSchema());
+  if (name === 'rule') return jsonText((await import('./rulebook/json-schema.ts')).ruleJsonSchema());
+  return jsonText((await import('./spec/index.ts')).jsonSchema(name));
+}
+
+export const STARTERS = ['part', 'plant', 'rule'] as const;
+export type StarterName = (typeof STARTERS)[number];
+
+/** A commented file to begin from. */
+export async function starterText(name: StarterName): Promise<string> {
+  if (name === 'rule') return (await import('./rulebook/starter.ts')).STARTER_RULE;
+  const { STARTER_PART, STARTER_PLANT } = await import('./spec/starters.ts');
+  return name === 'part' ? STARTER_PART : STARTER_PLANT;
+}
+

@@ -1,0 +1,76 @@
+/** Commented files to begin from; both are read and planned by the tests. */
+export const STARTER_PART = `# yaml-language-server: $schema=part.schema.json
+# An editor completes and checks the keys once this has been run: diewright schema part > part.schema.json
+diewright: part/1
+part:
+  name: Cover
+  number: C-100                         # number, revision and note may be left out
+  revision: A
+alloy: A380                             # any designation in use; see: diewright list alloys
+
+# Every quantity is written with its unit.
+geometry:
+  volume: 150 cm3                       # or mass: 0.41 kg
+  envelope: [160 mm, 110 mm, 40 mm]     # x, y, z
+  projected_area: { z: 150 cm2 }        # seen along that axis; give x and y too if the die may open that way
+  wall: { least: 2.5 mm, nominal: 3 mm, greatest: 4.5 mm }
+  die_opening: z                        # or auto, x, y, or a vector such as [0, 0, 1]
+  # surface_area: 900 cm2
+  # parting_line: 540 mm
+
+# What follows may be left out; what is left out becomes an assumption that the plan lists.
+walls:                                  # drafted faces; draft is what the drawing allows
+  - { id: outer, side: outside, height: 36 mm, draft: 2 deg }
+  - { id: inner, side: inside, height: 33 mm, draft: 3 deg }
+holes:                                  # direction: the way the core leaves the hole
+  - { id: screws, diameter: 6.5 mm, depth: 12 mm, kind: through, direction: z, count: 4 }
+# undercuts:
+#   - { id: U1, direction: -x, depth: 9 mm, face_area: 12 cm2 }
+# inserts:
+#   - { id: I1, material: steel, diameter: 12 mm, length: 18 mm, cover: 2.5 mm }
+# ribs:
+#   - { id: R1, root_width: 2 mm, height: 8 mm, draft: 1.5 deg, tip_radius: 0.5 mm, root_fillet: 1 mm }
+# fillets:
+#   - { id: F1, radius: 1.5 mm, walls: [3 mm, 3 mm] }
+dimensions:                             # tolerance is plus and minus; across: none, parting or slide
+  - { id: length, nominal: 160 mm, tolerance: 0.5 mm, across: none }
+# machining:
+#   - { id: gasket face, stock: 0.4 mm }
+quality:
+  use: general                          # general, loaded, pressure-tight, plated or structural
+  finish: functional                    # utility, functional, commercial, consumer or superior
+# certificate: { Fe: 0.9 %, Mn: 0.3 % }
+production: { per_year: 60000, life: 300000, hours_per_year: 4000 }
+
+# Decisions that are already taken are kept and judged; see: diewright list values
+# pinned: { machine.cavities: 1, gate.velocity: 42 m/s }
+`;
+
+export const STARTER_PLANT = `# yaml-language-server: $schema=plant.schema.json
+# An editor completes and checks the keys once this has been run: diewright schema plant > plant.schema.json
+# The figures below are invented. Replace them by those of your own machines before you rely on a plan.
+diewright: plant/1
+plant:
+  name: My plant
+  invented: true                        # take this line out when the machines are real
+machines:
+  - id: cold-4000
+    chamber: cold                       # hot or cold
+    shot: horizontal                    # direction of the plunger: horizontal or vertical
+    locking_force: 4000 kN
+    tie_bar_clearance: [620 mm, 620 mm] # width and height
+    die_height: [300 mm, 750 mm]        # least and greatest
+    opening_stroke: 450 mm
+    ejector: { force: 180 kN, stroke: 120 mm }
+    shot_end:
+      plungers: [60 mm, 70 mm, 80 mm]
+      sleeve_length: 480 mm             # cold chamber only: plunger start face to parting plane
+      stroke: 540 mm
+      cylinder_diameter: 140 mm
+      # tail_rod_diameter: 60 mm        # where a rod leaves the back of the shot cylinder
+      pressure_fill: 14 MPa
+      pressure_intensified: 26 MPa      # leave out where there is no intensifier
+      dry_speed: 5.2 m/s                # plunger speed without metal
+    dry_cycle: 4.3 s
+    hourly_rate: 83                     # money per hour; may be left out
+`;
