@@ -89,7 +89,9 @@ function alloyOf(rulebook: Rulebook, { alloy }: PartSpec): { readonly found: All
     return fault('spec/unknown-alloy', `no alloy is called "${alloy.value}"${near}`, 'see "diewright list alloys"');
   }
   const ids = search.ambiguous.map((candidate) => candidate.id);
-  const message = search.near ? `"${alloy.value}" is near to ${orList(ids)}, but not the same alloy` : `"${alloy.value}" names more than one alloy: ${orList(ids)}`;
+  const message = search.near
+    ? `"${alloy.value}" is near to ${orList(ids)}, but not the same alloy`
+    : `"${alloy.value}" names more than one alloy: ${orList(ids)}`;
   return fault('spec/ambiguous-alloy', message, `write ${orList(ids.map((id) => `"${id}"`))} if that is what you cast`);
 }
 
@@ -112,7 +114,11 @@ export function explain(rulebook: Rulebook, id: string): { readonly text: string
   const entries = findEntries(rulebook, id);
   const range = id.startsWith('range/') ? findEntries(rulebook, id.slice('range/'.length)) : [];
   const meaning = codes[id] ?? (range.length > 0 ? codes['range/…'] : undefined);
-  const parts = [...(entries.length === 0 ? [] : [entriesText(entries)]), ...(meaning === undefined ? [] : [codeText(id, meaning)]), ...(range.length === 0 ? [] : [entriesText(range)])];
+  const parts = [
+    ...(entries.length === 0 ? [] : [entriesText(entries)]),
+    ...(meaning === undefined ? [] : [codeText(id, meaning)]),
+    ...(range.length === 0 ? [] : [entriesText(range)]),
+  ];
   return parts.length === 0 ? { near: nearIds(rulebook, id, Object.keys(codes)) } : { text: parts.join('\n') };
 }
 
@@ -128,7 +134,10 @@ export function findingCodes(): Readonly<Record<string, string>> {
 }
 
 /** What is built in; machines come from the plant. */
-export function list(name: ListingName, given: { readonly rulebook: Rulebook; readonly plant?: SourceText; readonly filter?: string }): { readonly listing?: Listing; readonly diagnostics: readonly Diagnostic[] } {
+export function list(
+  name: ListingName,
+  given: { readonly rulebook: Rulebook; readonly plant?: SourceText; readonly filter?: string },
+): { readonly listing?: Listing; readonly diagnostics: readonly Diagnostic[] } {
   const { plant, diagnostics } = plantOf(given.rulebook, given.plant);
   return plant === undefined ? { diagnostics } : { listing: listing(name, { rulebook: given.rulebook, plant }, given.filter), diagnostics };
 }
@@ -153,4 +162,3 @@ export async function starterText(name: StarterName): Promise<string> {
   const { STARTER_PART, STARTER_PLANT } = await import('./spec/starters.ts');
   return name === 'part' ? STARTER_PART : STARTER_PLANT;
 }
-

@@ -48,7 +48,8 @@ async function readFile(path: string): Promise<Buffer> {
 
 async function openFault(path: string, error: NodeJS.ErrnoException): Promise<BadInput> {
   if (error.code === 'EISDIR') return fault(path, 'is-a-directory', 'this is a folder, and a file is wanted', 'name the files in it');
-  if (error.code !== 'ENOENT' && error.code !== 'ENOTDIR') return fault(path, 'not-readable', `the file cannot be read: ${reason(error)}`, 'check the permissions of the file');
+  if (error.code !== 'ENOENT' && error.code !== 'ENOTDIR')
+    return fault(path, 'not-readable', `the file cannot be read: ${reason(error)}`, 'check the permissions of the file');
   const folder = dirname(path);
   const names = await readdir(folder).catch(() => undefined);
   if (names === undefined) return fault(path, 'not-found', `there is no folder "${folder}"`, 'check the path');
@@ -62,7 +63,8 @@ async function readLimited(stream: AsyncIterable<Buffer>, name: string): Promise
   let size = 0;
   for await (const chunk of stream) {
     size += chunk.length;
-    if (size > MOST_BYTES) throw fault(name, 'too-large', `the file is larger than ${MOST_BYTES / 1_000_000} MB`, 'name a part or plant description, not a model or an archive');
+    if (size > MOST_BYTES)
+      throw fault(name, 'too-large', `the file is larger than ${MOST_BYTES / 1_000_000} MB`, 'name a part or plant description, not a model or an archive');
     chunks.push(chunk);
   }
   return Buffer.concat(chunks);
@@ -77,7 +79,14 @@ function decode(bytes: Buffer, name: string): string {
     let bad = 0;
     while (bad < bytes.length && bytes[bad] === sound[bad]) bad += 1;
     const line = bytes.subarray(0, bad).filter((byte) => byte === 0x0a).length + 1;
-    throw fault(name, 'not-utf8', wide ? 'the file is not a text in UTF-8; it looks like UTF-16 or no text at all' : `the file is not a text in UTF-8: line ${line} holds a byte that cannot stand there`, 'save it in the encoding UTF-8');
+    throw fault(
+      name,
+      'not-utf8',
+      wide
+        ? 'the file is not a text in UTF-8; it looks like UTF-16 or no text at all'
+        : `the file is not a text in UTF-8: line ${line} holds a byte that cannot stand there`,
+      'save it in the encoding UTF-8',
+    );
   }
 }
 

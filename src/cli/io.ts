@@ -14,31 +14,52 @@ export interface Io {
   settled(): Promise<boolean>;
 }
 
-/** The process's own surroundings. */
+/** The process's own surroundings. Streams are opened when they are first used: opening them takes time. */
 export function processIo(): Io {
-  const pending: Promise<void>[] = [];
-  let sound = true;
-  const sink = (stream: NodeJS.WriteStream): Sink => {
-    stream.on('error', (error: NodeJS.ErrnoException) => {
-      if (error.code !== 'EPIPE') sound = false;
-    });
-    return {
-      isTTY: stream.isTTY === true,
-      write: (text) => {
-        pending.push(new Promise((resolve) => stream.write(text, () => resolve())));
-      },
-    };
-  };
+  const out = new StreamSink(() => process.stdout);
+  const err = new StreamSink(() => process.stderr);
   return {
     env: process.env,
-    out: sink(process.stdout),
-    err: sink(process.stderr),
-    stdin: process.stdin,
-    settled: async () => {
-      await Promise.all(pending);
-      // The error event of a stream follows the callback of its write.
-      await new Promise((resolve) => setImmediate(resolve));
-      return sound;
+    out,
+    err,
+    get stdin() {
+      return process.stdin;
     },
+    settled: async () => (await out.settled()) && (await err.settled()),
   };
+}
+
+class StreamSink implements Sink {
+  readonly #pending: Promise<void>[] = [];
+  #stream: NodeJS.WriteStream | undefined;
+  #sound = true;
+
+  constructor(private readonly open: () => NodeJS.WriteStream) {}
+
+  get isTTY(): boolean {
+    return this.#opened().isTTY === true;
+  }
+
+  write(text: string): void {
+    const stream = this.#opened();
+    this.#pending.push(new Promise((resolve) => stream.write(text, () => resolve())));
+  }
+
+  async settled(): Promise<boolean> {
+    if (this.#pending.length === 0) return true;
+    await Promise.all(this.#pending);
+    // The error event of a stream follows the callback of its write.
+    await new Promise((resolve) => setImmediate(resolve));
+    return this.#sound;
+  }
+
+  #opened(): NodeJS.WriteStream {
+    if (this.#stream === undefined) {
+      this.#stream = this.open();
+      this.#stream.on('error', (error: NodeJS.ErrnoException) => {
+        if (error.code !== 'EPIPE') this.#sound = false;
+      });
+    }
+    return this.#stream;
+  }
 }

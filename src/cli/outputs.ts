@@ -26,7 +26,11 @@ export function readOutputs(texts: readonly string[], inputs: readonly string[])
     const format = FORMAT_NAMES.find((known) => known === name);
     if (format === undefined) {
       const near = nearestWord(name, FORMAT_NAMES);
-      throw badInput('cli/unknown-format', `there is no format "${name}"${near === undefined ? '' : `; did you mean "${near}"?`}`, `write ${orList(FORMAT_NAMES)}`);
+      throw badInput(
+        'cli/unknown-format',
+        `there is no format "${name}"${near === undefined ? '' : `; did you mean "${near}"?`}`,
+        `write ${orList(FORMAT_NAMES)}`,
+      );
     }
     if (path === '') throw badInput('cli/usage', `--format ${text} names no file`, `write ${name} or ${name}=PATH`);
     const place = path === '-' ? '-' : resolve(path);

@@ -15,9 +15,20 @@ export interface PartOptions {
  * Reads one part file and plans it.
  * @throws BadInput when the file or the plant file cannot be read as a text.
  */
-export async function planFile(file: string, options: { readonly plant?: SourceText | undefined; readonly set?: readonly string[] | undefined }, rulebook: Rulebook, io: Io): Promise<Planned> {
+export async function planFile(
+  file: string,
+  options: { readonly plant?: SourceText | undefined; readonly set?: readonly string[] | undefined },
+  rulebook: Rulebook,
+  io: Io,
+): Promise<Planned> {
   const part = await readText(file, io);
-  return planPart({ part, rulebook, version: VERSION, ...(options.plant === undefined ? {} : { plant: options.plant }), ...(options.set === undefined ? {} : { set: options.set }) });
+  return planPart({
+    part,
+    rulebook,
+    version: VERSION,
+    ...(options.plant === undefined ? {} : { plant: options.plant }),
+    ...(options.set === undefined ? {} : { set: options.set }),
+  });
 }
 
 /** The plant file that `--plant` names, if any. @throws BadInput when it cannot be read, or is standard input like a part. */

@@ -9,7 +9,11 @@ import { VERSION } from './version.ts';
 const COMMANDS: readonly { readonly name: string; readonly summary: string; readonly load: () => Promise<CommandModule> }[] = [
   { name: 'plan', summary: 'a part description becomes a casting plan', load: () => import('./commands/plan.ts') },
   { name: 'calc', summary: 'work out one formula by hand', load: () => import('./commands/calc.ts') },
-  { name: 'explain', summary: 'a formula, rule, table, alloy, source or finding code; with a file, how its plan came to a value', load: () => import('./commands/explain.ts') },
+  {
+    name: 'explain',
+    summary: 'a formula, rule, table, alloy, source or finding code; with a file, how its plan came to a value',
+    load: () => import('./commands/explain.ts'),
+  },
   { name: 'list', summary: 'what is built in', load: () => import('./commands/list.ts') },
   { name: 'schema', summary: 'the JSON Schema of a kind of file', load: () => import('./commands/schema.ts') },
   { name: 'new', summary: 'a commented file to begin from', load: () => import('./commands/new.ts') },
@@ -47,7 +51,12 @@ async function build(program: Command, context: Context, argv: readonly string[]
     .helpOption('-h, --help', 'print help')
     .helpCommand('help [command]', 'print help for a command')
     .configureHelp({ showGlobalOptions: true })
-    .configureOutput({ writeOut: (text) => io.out.write(text), writeErr: (text) => io.err.write(harmless(text)), getOutHasColors: () => false, getErrHasColors: () => false })
+    .configureOutput({
+      writeOut: (text) => io.out.write(text),
+      writeErr: (text) => io.err.write(harmless(text)),
+      getOutHasColors: () => false,
+      getErrHasColors: () => false,
+    })
     .showHelpAfterError('(--help shows what there is)')
     .addHelpText('after', EXIT_HELP)
     .exitOverride();

@@ -31,8 +31,19 @@ export interface CalculationRequest {
 export function calculate(request: CalculationRequest): { readonly calculation?: Calculation; readonly diagnostics: readonly Diagnostic[] } {
   const formula = formulaById(request.formula);
   if (formula === undefined) {
-    const near = nearestWords(request.formula, FORMULAS.map((candidate) => candidate.id));
-    return { diagnostics: [fault('unknown-formula', `no formula is called "${request.formula}"${near.length === 0 ? '' : `; did you mean ${orList(near)}?`}`, 'see "diewright list formulas"')] };
+    const near = nearestWords(
+      request.formula,
+      FORMULAS.map((candidate) => candidate.id),
+    );
+    return {
+      diagnostics: [
+        fault(
+          'unknown-formula',
+          `no formula is called "${request.formula}"${near.length === 0 ? '' : `; did you mean ${orList(near)}?`}`,
+          'see "diewright list formulas"',
+        ),
+      ],
+    };
   }
   const { numbers, diagnostics } = readInputs(formula, request.given);
   const unit = resultUnit(formula, request.unit, diagnostics);
@@ -65,7 +76,13 @@ function readInputs(formula: Formula, given: CalculationRequest['given']): { num
     const input = Object.hasOwn(formula.inputs, name) ? formula.inputs[name] : undefined;
     if (input === undefined) {
       const near = nearestWord(name, names);
-      diagnostics.push(fault('unknown-input', `${formula.id} has no input "${name}"${near === undefined ? '' : `; did you mean "${near}"?`}`, `its inputs are ${names.join(', ')}`));
+      diagnostics.push(
+        fault(
+          'unknown-input',
+          `${formula.id} has no input "${name}"${near === undefined ? '' : `; did you mean "${near}"?`}`,
+          `its inputs are ${names.join(', ')}`,
+        ),
+      );
     } else if (seen.has(name)) diagnostics.push(fault('input-twice', `${name} is given twice`, 'give each input once'));
     else {
       seen.add(name);
@@ -78,7 +95,10 @@ function readInputs(formula: Formula, given: CalculationRequest['given']): { num
   for (const [name, input] of Object.entries(formula.inputs)) {
     if (seen.has(name)) continue;
     if (input.default !== undefined) numbers[name] = input.default;
-    else diagnostics.push(fault('missing-input', `${name} is missing: ${input.meaning}`, `add ${name}=${input.unit === '1' ? 'NUMBER' : `"NUMBER ${input.unit}"`}`));
+    else
+      diagnostics.push(
+        fault('missing-input', `${name} is missing: ${input.meaning}`, `add ${name}=${input.unit === '1' ? 'NUMBER' : `"NUMBER ${input.unit}"`}`),
+      );
   }
   return { numbers, diagnostics };
 }

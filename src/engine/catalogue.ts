@@ -67,10 +67,18 @@ function citedBy(rulebook: Rulebook, key: string): string[] {
   const figures = (table: Table): Origin[] => table.rows.flatMap((row) => Object.values(row.cells).filter((figure) => figure !== null));
   return [
     ...FORMULAS.filter((formula) => cites(formula)).map((formula) => `formula ${formula.id}`),
-    ...Object.values(rulebook.tables).filter((table) => cites(...figures(table))).map((table) => `table ${table.id}`),
-    ...Object.values(rulebook.choices).filter((choice) => cites(...choice.rows)).map((choice) => `choice ${choice.id}`),
-    ...Object.values(rulebook.limits).filter((limit) => cites(limit)).map((limit) => `limit ${limit.id}`),
-    ...Object.values(rulebook.cautions).filter((caution) => cites(caution)).map((caution) => `caution ${caution.id}`),
+    ...Object.values(rulebook.tables)
+      .filter((table) => cites(...figures(table)))
+      .map((table) => `table ${table.id}`),
+    ...Object.values(rulebook.choices)
+      .filter((choice) => cites(...choice.rows))
+      .map((choice) => `choice ${choice.id}`),
+    ...Object.values(rulebook.limits)
+      .filter((limit) => cites(limit))
+      .map((limit) => `limit ${limit.id}`),
+    ...Object.values(rulebook.cautions)
+      .filter((caution) => cites(caution))
+      .map((caution) => `caution ${caution.id}`),
     ...Object.values(rulebook.alloys)
       .filter((alloy) => cites(alloy.chamber, alloy.composition, ...Object.values(alloy.properties)))
       .map((alloy) => `alloy ${alloy.id}`),

@@ -11,7 +11,8 @@ export function collectCautions(ledger: Ledger): PlannedCaution[] {
   for (const caution of Object.values(ledger.rulebook.cautions)) {
     const bound = bind(ledger, caution.uses);
     const triggered = holds(caution, bound.values);
-    if (triggered === undefined && 'missing' in bound) ledger.leaveUnchecked({ id: caution.id, title: `Caution: ${caution.title}`, missing: `needs ${bound.missing.join(', ')}` });
+    if (triggered === undefined && 'missing' in bound)
+      ledger.leaveUnchecked({ id: caution.id, title: `Caution: ${caution.title}`, missing: `needs ${bound.missing.join(', ')}` });
     if (triggered !== true) continue;
     list.push({
       id: caution.id,

@@ -18,7 +18,14 @@ export interface Listing {
 export function listing(name: ListingName, given: { readonly rulebook: Rulebook; readonly plant: PlantSpec }, filter = ''): Listing {
   const { columns, rows } = BUILD[name](given);
   const wanted = filter.toLowerCase();
-  return { columns, rows: rows.filter((row) => Object.values(row).flat().some((text) => text.toLowerCase().includes(wanted))) };
+  return {
+    columns,
+    rows: rows.filter((row) =>
+      Object.values(row)
+        .flat()
+        .some((text) => text.toLowerCase().includes(wanted)),
+    ),
+  };
 }
 
 type Build = (given: { readonly rulebook: Rulebook; readonly plant: PlantSpec }) => Listing;
@@ -50,12 +57,19 @@ const BUILD: Readonly<Record<ListingName, Build>> = {
       id: formula.id,
       unit: formula.unit,
       title: formula.title,
-      inputs: Object.entries(formula.inputs).map(([name, input]) => `${name}${input.unit === '1' ? '' : ` ${input.unit}`}${input.default === undefined ? '' : ` (${input.default})`}`),
+      inputs: Object.entries(formula.inputs).map(
+        ([name, input]) => `${name}${input.unit === '1' ? '' : ` ${input.unit}`}${input.default === undefined ? '' : ` (${input.default})`}`,
+      ),
     })),
   }),
   tables: ({ rulebook }) => ({
     columns: ['id', 'title', 'axes', 'gives'],
-    rows: Object.values(rulebook.tables).map((table) => ({ id: table.id, title: table.title, axes: table.axes.map(axisText), gives: table.gives.map((column) => column.name) })),
+    rows: Object.values(rulebook.tables).map((table) => ({
+      id: table.id,
+      title: table.title,
+      axes: table.axes.map(axisText),
+      gives: table.gives.map((column) => column.name),
+    })),
   }),
   rules: ({ rulebook }) => ({
     columns: ['id', 'kind', 'when broken', 'title'],
@@ -78,7 +92,11 @@ const BUILD: Readonly<Record<ListingName, Build>> = {
   }),
   sources: ({ rulebook }) => ({
     columns: ['key', 'year', 'title'],
-    rows: Object.values(rulebook.sources).map((source) => ({ key: source.key, year: source.year ?? '', title: `${source.author === undefined ? '' : `${source.author}: `}${source.title}` })),
+    rows: Object.values(rulebook.sources).map((source) => ({
+      key: source.key,
+      year: source.year ?? '',
+      title: `${source.author === undefined ? '' : `${source.author}: `}${source.title}`,
+    })),
   }),
 };
 

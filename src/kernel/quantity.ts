@@ -54,7 +54,6 @@ const SPELLINGS: Readonly<Partial<Record<Unit, readonly string[]>>> = {
   'kgf/cm2': ['kg/cm2'],
   'N/mm2': ['n.mm-2'],
   kN: ['kn'],
-  MN: ['mn'],
   kgf: ['kp'],
   'kg/m3': ['kg.m-3'],
   'g/cm3': ['g.cm-3', 'g/cc'],
@@ -181,7 +180,7 @@ export function readQuantity(text: string, dimension: Dimension, bare?: Unit): P
     const pair = [dimensionOf(unit), dimension];
     const temperatures = pair.includes('temperature') && pair.includes('temperature difference');
     const hint = temperatures ? 'a temperature is written in degC or degF, a temperature difference in K' : `write it in ${orList(unitsOf(dimension))}`;
-    return fail('wrong-dimension', `"${trimmed}" is a ${dimensionOf(unit)}, but a ${dimension} is wanted`, hint);
+    return fail('wrong-dimension', `"${trimmed}" is ${withArticle(dimensionOf(unit))}, but ${withArticle(dimension)} is wanted`, hint);
   }
   return { ok: true, quantity: { value, unit } };
 }
@@ -193,4 +192,8 @@ function roundForMessage(value: number): number {
 /** The quantity's number in another unit of its dimension. */
 export function inUnit(quantity: Quantity, unit: Unit): number {
   return convert(quantity.value, quantity.unit, unit);
+}
+
+function withArticle(noun: string): string {
+  return `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
 }

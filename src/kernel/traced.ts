@@ -339,6 +339,9 @@ export function checkNumbers(
   for (const [name, input] of Object.entries(formula.inputs)) {
     const value = numbers[name] as number;
     const domain = input.domain ?? 'positive';
+    const [least, greatest] = input.range;
+    const possible = domain === 'any' || (domain === 'positive' ? value > 0 : value >= 0);
+    if (possible && value >= least && value <= greatest) continue;
     const shown = formatQuantity(value, input.unit);
     if (!Number.isFinite(value) || (domain === 'positive' && value <= 0) || (domain === 'not-negative' && value < 0)) {
       throw new Refusal(
@@ -348,8 +351,6 @@ export function checkNumbers(
         values,
       );
     }
-    const [least, greatest] = input.range;
-    if (value >= least && value <= greatest) continue;
     const sentence = `${name} = ${shown} lies outside ${formatNumber(least)} to ${formatQuantity(greatest, input.unit)}, where ${formula.title.toLowerCase()} (${formula.id}) holds`;
     if (formula.outside === 'refuse') throw new Refusal(code, sentence, `give ${name} a value inside the range, or pin ${formula.id}`, values);
     if (formula.outside === 'clamp') {

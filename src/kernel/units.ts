@@ -1,18 +1,30 @@
-import convertUnits from 'convert-units';
+import angle from 'convert-units/lib/definitions/angle.js';
+import area from 'convert-units/lib/definitions/area.js';
+import length from 'convert-units/lib/definitions/length.js';
+import mass from 'convert-units/lib/definitions/mass.js';
+import pressure from 'convert-units/lib/definitions/pressure.js';
+import time from 'convert-units/lib/definitions/time.js';
+import volume from 'convert-units/lib/definitions/volume.js';
+import flow from 'convert-units/lib/definitions/volumeFlowRate.js';
 
 /**
  * The one unit table. Every unit has a dimension and a factor to the SI unit of that dimension; point temperatures
  * also have an offset. A point temperature (`degC`) and a temperature difference (`K`) are different dimensions,
  * so one can never stand for the other.
  *
- * Metric factors come from `convert-units`. Its customary factors are rounded (1 in comes out as 25.39999919 mm), so
- * the inch, pound and psi carry their exact definitions here; units that it lacks (force, density, thermal) do too.
+ * Metric factors come from the definitions of `convert-units`, read as data: its converter searches every measure at
+ * each call, which would cost a third of the start-up. Its customary factors are rounded (1 in comes out as
+ * 25.39999919 mm), so the inch, pound and psi carry their exact definitions here; units that it lacks (force, density,
+ * thermal) do too.
  */
-type MetricUnit = Parameters<ReturnType<typeof convertUnits>['from']>[0];
-const metric = (unit: string, si: string): number =>
-  convertUnits(1)
-    .from(unit as MetricUnit)
-    .to(si as MetricUnit);
+const METRIC = { ...area.metric, ...angle.metric, ...length.metric, ...mass.metric, ...pressure.metric, ...time.metric, ...volume.metric, ...flow.metric };
+const metric = (unit: string, si: string): number => anchor(unit) / anchor(si);
+
+function anchor(unit: string): number {
+  const definition = METRIC[unit];
+  if (definition === undefined) throw new TypeError(`convert-units has no ${unit}`);
+  return definition.to_anchor;
+}
 
 const INCH = 0.0254; // international yard and pound agreement, 1959: exact
 const POUND = 0.45359237; // same agreement: exact

@@ -1,7 +1,13 @@
 import { defineFormula } from '../kernel/formula.ts';
 
 const LINEAR = { symbol: 'T', unit: 'mm', meaning: 'linear tolerance, plus and minus', range: [0.02, 3] } as const;
-const ADDED = { symbol: 'T_a', unit: 'mm', meaning: 'what parting line or moving die part adds on the plus side', range: [0, 1.1], domain: 'not-negative' } as const;
+const ADDED = {
+  symbol: 'T_a',
+  unit: 'mm',
+  meaning: 'what parting line or moving die part adds on the plus side',
+  range: [0, 1.1],
+  domain: 'not-negative',
+} as const;
 
 /** Plus side of the tolerance: a die that does not close fully only makes the casting larger. */
 export const plusSide = defineFormula({

@@ -11,7 +11,17 @@ export function alloyText(alloy: Alloy): string {
     ['designations', alloy.designations.map((d) => `${d.system} ${d.code}${d.near === true ? ' (near, not the same)' : ''}`)],
     ['chamber', `${alloy.chamber.allows.join(' or ')}${withNote(alloy.chamber.note)} (${originText(alloy.chamber.source, alloy.chamber.status)})`],
     ['composition', compositionLines(alloy)],
-    ['properties', alignRows(Object.entries(alloy.properties).map(([name, property]) => [name.replaceAll('_', ' '), rangeText(property, property.unit), originText(property.source, property.status), property.note ?? '']))],
+    [
+      'properties',
+      alignRows(
+        Object.entries(alloy.properties).map(([name, property]) => [
+          name.replaceAll('_', ' '),
+          rangeText(property, property.unit),
+          originText(property.source, property.status),
+          property.note ?? '',
+        ]),
+      ),
+    ],
     ['also published', Object.entries(alloy.properties).flatMap(([name, property]) => othersOf(name, property))],
     ...ratingFields(alloy),
     ['notes', alloy.notes.join('\n')],
@@ -29,14 +39,25 @@ function limitText(least: number | null, greatest: number | null): string {
   return least === null || least === 0 ? `up to ${formatNumber(greatest)}` : `${formatNumber(least)} to ${formatNumber(greatest)}`;
 }
 
-function rangeText(figure: { readonly value?: number | undefined; readonly least?: number | undefined; readonly greatest?: number | undefined }, unit: Unit): string {
+function rangeText(
+  figure: { readonly value?: number | undefined; readonly least?: number | undefined; readonly greatest?: number | undefined },
+  unit: Unit,
+): string {
   const { value, least, greatest } = figure;
-  const numbers = value !== undefined ? formatNumber(value) : least !== undefined && greatest !== undefined ? `${formatNumber(least)} to ${formatNumber(greatest)}` : limitText(least ?? null, greatest ?? null);
+  const numbers =
+    value !== undefined
+      ? formatNumber(value)
+      : least !== undefined && greatest !== undefined
+        ? `${formatNumber(least)} to ${formatNumber(greatest)}`
+        : limitText(least ?? null, greatest ?? null);
   return unit === '1' ? numbers : `${numbers} ${unit}`;
 }
 
 function othersOf(name: string, property: AlloyProperty): string[] {
-  return (property.others ?? []).map((other) => `${name.replaceAll('_', ' ')} ${rangeText(other, property.unit)}${withNote(other.note)} (${(other.source ?? []).map(refText).join(', ') || 'no source'})`);
+  return (property.others ?? []).map(
+    (other) =>
+      `${name.replaceAll('_', ' ')} ${rangeText(other, property.unit)}${withNote(other.note)} (${(other.source ?? []).map(refText).join(', ') || 'no source'})`,
+  );
 }
 
 /** Ratings are a record of words and numbers, with one level of groups that have sources of their own. */

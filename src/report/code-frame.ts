@@ -95,7 +95,11 @@ function cutCells(cells: readonly Cell[], from: number, room: number): Cell[] {
   const list = from > 0 && rest.length > 0 ? [dots, ...rest.slice(1)] : rest;
   if (widthOf(list) <= room) return list;
   let used = 0;
-  return [...list.filter((cell) => (used += cell.columns) < room), dots];
+  const fitting = list.findIndex((cell) => {
+    used += cell.columns;
+    return used >= room;
+  });
+  return [...list.slice(0, fitting), dots];
 }
 
 function widthOf(cells: readonly Cell[]): number {

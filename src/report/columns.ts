@@ -1,6 +1,6 @@
 /** Characters that take two columns on a terminal: East Asian scripts and full-width forms, and pictures. */
 const WIDE = /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\u3000-\u303f\uff01-\uff60\uffe0-\uffe6]|\p{Emoji_Presentation}/u;
-const JOINS = /^[\p{Mark}\u200d\ufe00-\ufe0f]/u;
+const JOINS = /^(?:\p{Mark}|\u200d|[\ufe00-\ufe0f])/u;
 
 let graphemes: Intl.Segmenter | undefined;
 
@@ -23,8 +23,16 @@ export function padTo(text: string, columns: number): string {
 /** Rows of cells as aligned columns, two spaces apart, without trailing space. */
 export function alignRows(rows: readonly (readonly string[])[]): string[] {
   const widths: number[] = [];
-  for (const row of rows) row.forEach((cell, i) => { widths[i] = Math.max(widths[i] ?? 0, columnsOf(cell)); });
-  return rows.map((row) => row.map((cell, i) => padTo(cell, widths[i] as number)).join('  ').trimEnd());
+  for (const row of rows)
+    row.forEach((cell, i) => {
+      widths[i] = Math.max(widths[i] ?? 0, columnsOf(cell));
+    });
+  return rows.map((row) =>
+    row
+      .map((cell, i) => padTo(cell, widths[i] as number))
+      .join('  ')
+      .trimEnd(),
+  );
 }
 
 /** A sentence broken at spaces into lines of at most `width` columns; words are never cut. */

@@ -13,7 +13,12 @@ export function fieldsText(heading: string, fields: readonly Field[]): string {
   const lines = [visible(heading)];
   for (const [label, text] of given) {
     const indent = ' '.repeat(width + 4);
-    const body = typeof text === 'string' ? visible(text).split('\n').flatMap((line) => wrap(line, WIDTH, indent)) : (text as readonly string[]).map((line) => indent + visible(line));
+    const body =
+      typeof text === 'string'
+        ? visible(text)
+            .split('\n')
+            .flatMap((line) => wrap(line, WIDTH, indent))
+        : (text as readonly string[]).map((line) => indent + visible(line));
     lines.push(`  ${padTo(label, width)}  ${(body[0] as string).slice(indent.length)}`, ...body.slice(1));
   }
   return `${lines.join('\n')}\n`;

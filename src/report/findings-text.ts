@@ -19,7 +19,9 @@ export function findingsText(list: readonly Diagnostic[], palette: Palette = PLA
 function findingLines(diagnostic: Diagnostic, palette: Palette): string[] {
   const paint = palette.severity[diagnostic.severity];
   const place = diagnostic.at === undefined ? '' : `${visibleLine(placeText(diagnostic.at))}: `;
-  const lines = [`${palette.strong(place)}${paint(`${diagnostic.severity}:`)} ${visible(diagnostic.message)} ${palette.faint(`[${visibleLine(diagnostic.code)}]`)}`];
+  const lines = [
+    `${palette.strong(place)}${paint(`${diagnostic.severity}:`)} ${visible(diagnostic.message)} ${palette.faint(`[${visibleLine(diagnostic.code)}]`)}`,
+  ];
   const frame = diagnostic.at === undefined || isWholeFile(diagnostic.at) ? undefined : codeFrame(diagnostic.at);
   if (frame !== undefined) {
     if (frame.before !== undefined) lines.push(`  ${palette.faint(frame.before)}`);
@@ -32,6 +34,8 @@ function findingLines(diagnostic: Diagnostic, palette: Palette): string[] {
 
 function labelled(label: string, text: string): string[] {
   const head = `  ${label}: `;
-  const lines = visible(text).split('\n').flatMap((line) => wrap(line, WIDTH, ' '.repeat(head.length)));
+  const lines = visible(text)
+    .split('\n')
+    .flatMap((line) => wrap(line, WIDTH, ' '.repeat(head.length)));
   return [head + (lines[0] as string).trimStart(), ...lines.slice(1)];
 }

@@ -17,7 +17,9 @@ export function limitInPlan(plan: Plan, limit: Limit): string {
   const judged = plan.judged.filter((entry) => entry.id === limit.id);
   const fields = judged.flatMap((entry): Field[] => {
     const finding = plan.findings.find((candidate) => candidate.code === limit.id && candidate.item === entry.item);
-    const missing = plan.unchecked.filter((candidate) => candidate.id === limit.id && (entry.item === undefined || candidate.missing.startsWith(`${entry.item}:`)));
+    const missing = plan.unchecked.filter(
+      (candidate) => candidate.id === limit.id && (entry.item === undefined || candidate.missing.startsWith(`${entry.item}:`)),
+    );
     return [
       [entry.item ?? 'verdict', OUTCOMES[entry.outcome]],
       ['', usedValues(plan, limit, entry.item)],

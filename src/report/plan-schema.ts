@@ -22,7 +22,17 @@ export function planJsonSchema(): object {
       values: recordOf('value', 'By id; every parent of a value is here too'),
       sections: recordOf('section', 'By topic, in the order of the plan'),
       findings: list(ref('finding')),
-      cautions: list(object({ id: text(), title: text(), text: text('What to do'), defer: text('The document to defer to'), because: list(text('Id of a value or text')), status: ref('status'), source: ref('source') })),
+      cautions: list(
+        object({
+          id: text(),
+          title: text(),
+          text: text('What to do'),
+          defer: text('The document to defer to'),
+          because: list(text('Id of a value or text')),
+          status: ref('status'),
+          source: ref('source'),
+        }),
+      ),
       unchecked: list(object({ id: text(), title: text(), missing: text('What is missing for it') })),
       judged: list(object({ id: text('Id of a limit'), outcome: { enum: ['pass', 'fail', 'open', 'not-applicable'] } }, { item: text() })),
       unverified: list(text('Id of a value that rests on a figure from memory')),
@@ -44,7 +54,14 @@ export function planJsonSchema(): object {
           status: ref('status'),
           range: { enum: ['inside', 'clamped', 'extrapolated'] },
         },
-        { formula: text('Id of the formula'), table: text('Id of the table'), note: text(), written: text('As the user wrote it'), item: text('Id of the item of a list'), at: ref('place') },
+        {
+          formula: text('Id of the formula'),
+          table: text('Id of the table'),
+          note: text(),
+          written: text('As the user wrote it'),
+          item: text('Id of the item of a list'),
+          at: ref('place'),
+        },
       ),
       decision: object(
         {

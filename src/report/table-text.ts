@@ -26,7 +26,12 @@ export function tableText(table: Table): string {
   ]);
   return fieldsText(`${table.id}: ${table.title}`, [
     ['about', table.about],
-    ['axes', table.axes.map((axis) => (axis.kind === 'word' ? `${axis.name}: ${axis.values.join(', ')}` : `${axis.name} in ${axis.unit}: ${READING[axis.reading]}; outside: ${axis.outside}`))],
+    [
+      'axes',
+      table.axes.map((axis) =>
+        axis.kind === 'word' ? `${axis.name}: ${axis.values.join(', ')}` : `${axis.name} in ${axis.unit}: ${READING[axis.reading]}; outside: ${axis.outside}`,
+      ),
+    ],
     ['gives', table.gives.map((column) => `${column.name}${column.unit === '1' ? '' : ` in ${column.unit}`}: ${column.meaning}`)],
     ['figures', alignRows([[...table.axes.map((axis) => axis.name), ...table.gives.map((column) => column.name)], ...rows])],
     ['signs', [...signs].filter((status) => status !== 'source').map((status) => `${SIGNS[status].trim()}: ${STATUS_WORDS[status]}`)],

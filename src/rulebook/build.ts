@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { Diagnostic } from '../kernel/diagnostic.ts';
 import type { LocatedYaml } from '../kernel/located-yaml.ts';
 import type { Unit } from '../kernel/units.ts';

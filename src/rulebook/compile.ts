@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { Diagnostic } from '../kernel/diagnostic.ts';
 import { type LocatedYaml, readLocatedYaml } from '../kernel/located-yaml.ts';
 import type { SourceText } from '../kernel/place.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { STATUSES } from '../kernel/status.ts';
 import { isUnit } from '../kernel/units.ts';
 import { ITEM_KINDS } from './types.ts';

@@ -72,7 +72,10 @@ function edit(text: string, root: Node | null, steps: readonly SetStep[], value:
       const found = node.items[index] as Node | undefined;
       if (found === undefined) {
         const near = nearestWord(step.entry, ids);
-        return { message: `the list has no entry "${step.entry}"${near === undefined ? '' : `; did you mean "${near}"?`}`, fix: ids.length === 0 ? 'the list is empty' : `its entries are ${ids.join(', ')}` };
+        return {
+          message: `the list has no entry "${step.entry}"${near === undefined ? '' : `; did you mean "${near}"?`}`,
+          fix: ids.length === 0 ? 'the list is empty' : `its entries are ${ids.join(', ')}`,
+        };
       }
       if (i === steps.length - 1) return splice(text, found, value);
       node = found;
@@ -84,7 +87,9 @@ function edit(text: string, root: Node | null, steps: readonly SetStep[], value:
 /** A setting fills gaps in mappings but makes no new list. */
 function absentEntry(rest: readonly SetStep[]): { readonly message: string; readonly fix: string } | undefined {
   const entry = rest.find((step) => 'entry' in step);
-  return entry === undefined ? undefined : { message: `the file has no such list, so no entry "${(entry as { entry: string }).entry}"`, fix: 'write the list into the file' };
+  return entry === undefined
+    ? undefined
+    : { message: `the file has no such list, so no entry "${(entry as { entry: string }).entry}"`, fix: 'write the list into the file' };
 }
 
 /** The value below keys that are absent too: `{ nominal: "3 mm" }`. */
@@ -113,7 +118,8 @@ function splice(text: string, node: Node, value: string): string {
 function insert(text: string, map: YAMLMap, key: string, value: string): string {
   const entry = `${keyWritten(key)}: ${value}`;
   const last = map.items.at(-1);
-  const end = last === undefined ? 0 : Math.max(...[last.key, last.value].map((node) => (node as Node | null)?.range == null ? 0 : span(text, node as Node)[1]));
+  const end =
+    last === undefined ? 0 : Math.max(...[last.key, last.value].map((node) => ((node as Node | null)?.range == null ? 0 : span(text, node as Node)[1])));
   if (map.flow === true) {
     const open = (map.range?.[0] ?? 0) + 1;
     return last === undefined ? `${text.slice(0, open)} ${entry} ${text.slice(open)}` : `${text.slice(0, end)}, ${entry}${text.slice(end)}`;
@@ -129,7 +135,9 @@ function insert(text: string, map: YAMLMap, key: string, value: string): string 
 function span(text: string, node: Node): readonly [number, number] {
   let [start, end] = node.range as [number, number, number];
   if (isCollection(node) && node.flow !== true) {
-    const lastNodes = node.items.flatMap((item) => (isScalar(item) || isCollection(item) ? [item as Node] : [(item as Pair).key as Node, (item as Pair).value as Node | null]));
+    const lastNodes = node.items.flatMap((item) =>
+      isScalar(item) || isCollection(item) ? [item as Node] : [(item as Pair).key as Node, (item as Pair).value as Node | null],
+    );
     end = Math.max(start, ...lastNodes.flatMap((child) => (child?.range == null ? [] : [span(text, child)[1]])));
   }
   while (end > start && /\s/.test(text[end - 1] as string)) end -= 1;

@@ -29,7 +29,12 @@ export function readSetPath(argument: SourceText, path: string, schema: FieldSch
     const inList = node.items !== undefined || node.prefixItems !== undefined;
     if (inList) {
       const entry = /^\[([^[\]]+)\]/.exec(path.slice(at));
-      if (entry === null) return fault(path.length - at, `"${path.slice(0, at)}" is a list: name the entry`, 'write its position or its id in brackets, such as holes[0].depth or holes[H1].depth');
+      if (entry === null)
+        return fault(
+          path.length - at,
+          `"${path.slice(0, at)}" is a list: name the entry`,
+          'write its position or its id in brackets, such as holes[0].depth or holes[H1].depth',
+        );
       steps.push({ entry: entry[1] as string });
       node = node.prefixItems?.[Number(entry[1])] ?? (typeof node.items === 'object' ? node.items : {});
       at += entry[0].length;
@@ -44,7 +49,11 @@ export function readSetPath(argument: SourceText, path: string, schema: FieldSch
       if (!known.includes(word)) {
         const near = nearestWord(word, known);
         const where = steps.length === 0 ? 'a part description' : `"${path.slice(0, at).replace(/\.$/, '')}"`;
-        return fault(word.length, `${where} has no field "${word}"${near === undefined ? '' : `; did you mean "${near}"?`}`, known.length === 0 ? 'it takes a value as it is' : `its fields are ${known.join(', ')}`);
+        return fault(
+          word.length,
+          `${where} has no field "${word}"${near === undefined ? '' : `; did you mean "${near}"?`}`,
+          known.length === 0 ? 'it takes a value as it is' : `its fields are ${known.join(', ')}`,
+        );
       }
       steps.push({ key: word });
       node = (node.properties as Readonly<Record<string, FieldSchema>>)[word] as FieldSchema;

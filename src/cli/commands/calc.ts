@@ -22,6 +22,11 @@ export function define(command: Command, context: Context): void {
 
 function readInput(text: string): { name: string; text: string } {
   const equals = text.indexOf('=');
-  if (equals < 1) throw badInput('calc/form', `"${text}" is not of the form name=value`, 'write the name of an input, an equals sign and a quantity, such as velocity="45 m/s"');
+  if (equals < 1)
+    throw badInput(
+      'calc/form',
+      `"${text}" is not of the form name=value`,
+      'write the name of an input, an equals sign and a quantity, such as velocity="45 m/s"',
+    );
   return { name: text.slice(0, equals).trim(), text: text.slice(equals + 1) };
 }

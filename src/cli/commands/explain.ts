@@ -28,8 +28,13 @@ async function explainText(id: string, file: string | undefined, options: PartOp
   }
   const found = explain(rulebook, id);
   if ('near' in found) {
-    throw badInput('cli/unknown-id', `"${id}" names nothing that is known here${found.near.length === 0 ? '' : `; did you mean ${orList(found.near)}?`}`, 'see "diewright list" for formulas, rules, tables, values and the rest');
+    throw badInput(
+      'cli/unknown-id',
+      `"${id}" names nothing that is known here${found.near.length === 0 ? '' : `; did you mean ${orList(found.near)}?`}`,
+      'see "diewright list" for formulas, rules, tables, values and the rest',
+    );
   }
-  if (file !== undefined) throw badInput('cli/not-in-plan', `the plan of ${file} holds nothing of "${id}"`, `without the file, "diewright explain ${id}" tells what it is`);
+  if (file !== undefined)
+    throw badInput('cli/not-in-plan', `the plan of ${file} holds nothing of "${id}"`, `without the file, "diewright explain ${id}" tells what it is`);
   return found.text;
 }

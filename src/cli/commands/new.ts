@@ -16,7 +16,8 @@ export function define(command: Command, context: Context): void {
       const text = await starterText(kind);
       if (options.out === undefined || options.out === '-') io.out.write(text);
       else {
-        if (options.force !== true && (await isThere(options.out))) throw badInput('file/exists', `${options.out} is already there`, 'choose another name, or give --force');
+        if (options.force !== true && (await isThere(options.out)))
+          throw badInput('file/exists', `${options.out} is already there`, 'choose another name, or give --force');
         await writeWhole(options.out, text);
         io.err.write(`wrote ${options.out}\n`);
       }

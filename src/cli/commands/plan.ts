@@ -16,10 +16,18 @@ interface PlanOptions extends PartOptions {
 export function define(command: Command, context: Context): void {
   command
     .argument('<file...>', 'part descriptions; - reads standard input')
-    .option('-f, --format <name[=path]>', `what to write and where; may be repeated: ${FORMAT_NAMES.join(', ')} (default: markdown to standard output)`, collect)
+    .option(
+      '-f, --format <name[=path]>',
+      `what to write and where; may be repeated: ${FORMAT_NAMES.join(', ')} (default: markdown to standard output)`,
+      collect,
+    )
     .option('--plant <file>', 'the plant to plan for (default: a typical one that is built in and invented)')
     .option('--set <path=value>', 'set a field before reading, such as geometry.wall.nominal="3 mm"; may be repeated', collect)
-    .addOption(new Option('--fail-on <severity>', `exit with ${EXIT.findings} when a finding is this grave or worse`).choices(['error', 'warning', 'never']).default('error'))
+    .addOption(
+      new Option('--fail-on <severity>', `exit with ${EXIT.findings} when a finding is this grave or worse`)
+        .choices(['error', 'warning', 'never'])
+        .default('error'),
+    )
     .option('-q, --quiet', 'no findings of the plan and no messages on standard error')
     .action(async (files: string[], options: PlanOptions) => {
       context.exit = await plan(files, options, context);
@@ -58,12 +66,21 @@ function unseen(known: readonly Diagnostic[], list: readonly Diagnostic[]): Diag
   return list.filter((diagnostic) => !keys.has(key(diagnostic)));
 }
 
-async function write(output: Output, plans: readonly Plan[], findings: readonly Diagnostic[], several: boolean, options: PlanOptions, context: Context): Promise<void> {
+async function write(
+  output: Output,
+  plans: readonly Plan[],
+  findings: readonly Diagnostic[],
+  several: boolean,
+  options: PlanOptions,
+  context: Context,
+): Promise<void> {
   const { io } = context;
   const toStdout = output.path === '-';
   if (output.format !== 'findings' && plans.length === 0) return;
   const text =
-    output.format === 'findings' ? findingsText(findings, toStdout ? await context.palette(io.out) : undefined) : await renderPlans(output.format, plans, several);
+    output.format === 'findings'
+      ? findingsText(findings, toStdout ? await context.palette(io.out) : undefined)
+      : await renderPlans(output.format, plans, several);
   if (toStdout) io.out.write(text);
   else {
     await writeWhole(output.path, text);

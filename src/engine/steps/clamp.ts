@@ -102,10 +102,8 @@ function tieBars(ledger: Ledger, force: Traced<'kN'>, rated: Traced<'kN'>): void
 /** Items of the slides that the parting step has filed. */
 function slideIds(ledger: Ledger): string[] {
   const ids: string[] = [];
-  for (const id of ledger.values.keys()) {
-    const match = /^slide\.face-area\[(.*)\]$/s.exec(id);
-    if (match !== null) ids.push(match[1] as string);
-  }
+  const prefix = 'slide.face-area[';
+  for (const id of ledger.values.keys()) if (id.startsWith(prefix)) ids.push(id.slice(prefix.length, -1));
   return ids;
 }
 

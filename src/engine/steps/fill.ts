@@ -70,8 +70,10 @@ function fileSilicon(ledger: Ledger): void {
 function metalTemperature(ledger: Ledger): void {
   const family = ledger.alloy.family;
   ledger.put(ledger.value('alloy.casting-temperature').as('fill.holding-temperature', 'middle of the casting temperatures of the alloy'));
-  if (ledger.text('machine.kind') === 'hot-chamber') ledger.look('pot/loss', 'used', { family }, 'fill.temperature-loss');
-  else ledger.look('furnace/loss', 'used', {}, 'fill.temperature-loss');
+  const hot = ledger.text('machine.kind') === 'hot-chamber';
+  const inPot = hot ? ledger.lookIfAny('pot/loss', 'used', { family }, 'fill.temperature-loss') : undefined;
+  // A hot chamber pinned for a family that is not cast in one still gets a plan to look at, with the least loss of a ladle.
+  if (inPot === undefined) ledger.look('furnace/loss', hot ? 'least' : 'used', {}, 'fill.temperature-loss');
   ledger.apply(gateTemperature, { holding_temperature: ledger.value('fill.holding-temperature'), loss: ledger.value('fill.temperature-loss') });
   const group = ledger.text('fill.group');
   ledger.look('fill/flow', 'gate_least', { group }, 'fill.gate-temperature-least');

@@ -20,7 +20,8 @@ export type UnitOf<K extends ValueId> = Words[K] extends NumberWord<infer U> ? U
 
 /** `hole.diameter[H1]` is the value of an item; its word is `hole.diameter`. */
 export function wordOf(id: string): Word | undefined {
-  const plain = id.replace(/\[.*\]$/s, '');
+  const bracket = id.endsWith(']') ? id.indexOf('[') : -1;
+  const plain = bracket < 0 ? id : id.slice(0, bracket);
   return Object.hasOwn(VOCABULARY, plain) ? (VOCABULARY as Readonly<Record<string, Word>>)[plain] : undefined;
 }
 

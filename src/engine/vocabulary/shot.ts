@@ -30,6 +30,8 @@ export const SHOT_WORDS = {
   'sleeve.air-volume': number('cm3', 'Air in the sleeve after pouring'),
   'sleeve.fast-speed': number('m/s', 'Plunger speed of the fast shot'),
   'pot.temperature': number('degC', 'Pot temperature'),
+  'pot.temperature-least': number('degC', 'Usual pot temperature, least'),
+  'pot.temperature-greatest': number('degC', 'Usual pot temperature, greatest'),
   'pot.stroke-needed': number('mm', 'Plunger travel for the shot'),
   'pot.plunger-speed': number('m/s', 'Plunger speed of the shot'),
   'pot.nozzle-ratio': number('1', 'Nozzle bore area over runner area'),

@@ -15,7 +15,13 @@ export function assumptions(plan: Plan): RootContent[] {
 
 /** Where memory and common practice enter; the figure to check first at the top. */
 export function unverified(plan: Plan): RootContent[] {
-  const rows = plan.weak.map(({ figure, count }) => [[titleOf(plan, figure.id)], [code(figure.id)], [printTraced(figure)], [STATUS_WORDS[figure.status]], [String(count)]]);
+  const rows = plan.weak.map(({ figure, count }) => [
+    [titleOf(plan, figure.id)],
+    [code(figure.id)],
+    [printTraced(figure)],
+    [STATUS_WORDS[figure.status]],
+    [String(count)],
+  ]);
   return part('Unverified figures', rows.length === 0 ? [] : [table(['Figure', 'Id', 'Value', 'Status', 'Other values that rest on it'], rows)]);
 }
 
@@ -37,7 +43,10 @@ export function cautions(plan: Plan): RootContent[] {
 export function notChecked(plan: Plan): RootContent[] {
   const { reviewers, notChecked: never } = plan.standing;
   const items = [...plan.unchecked.map((entry) => item([`${entry.title}: ${entry.missing} (`, code(entry.id), ')'])), ...never.map((text) => item([text]))];
-  return [...part('Not checked', items.length === 0 ? [] : [list(items)]), ...part('Who must review it', reviewers.length === 0 ? [] : [list(reviewers.map((text) => item([text])))])];
+  return [
+    ...part('Not checked', items.length === 0 ? [] : [list(items)]),
+    ...part('Who must review it', reviewers.length === 0 ? [] : [list(reviewers.map((text) => item([text])))]),
+  ];
 }
 
 export function sources(plan: Plan): RootContent[] {

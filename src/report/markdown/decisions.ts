@@ -22,6 +22,8 @@ export function decisionNodes(plan: Plan): RootContent[] {
   const others = decisions.flatMap((decision) => decision.alternatives.map((other) => [[decision.title], [decision.value], [other.value], [other.because]]));
   return part('Decisions and alternatives', [
     ...(ofItems.length === 0 ? [] : [paragraph(strong('Decisions for single items')), decisionTable(ofItems)]),
-    ...(others.length === 0 ? [] : [paragraph(strong('Alternatives')), table(['Decision', 'Taken', 'Also looked at', 'What speaks for or against it'], others)]),
+    ...(others.length === 0
+      ? []
+      : [paragraph(strong('Alternatives')), table(['Decision', 'Taken', 'Also looked at', 'What speaks for or against it'], others)]),
   ]);
 }

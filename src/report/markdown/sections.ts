@@ -6,7 +6,12 @@ import { valuesTable } from './values.ts';
 
 /** The sections of the plan, in its order. */
 export function sectionNodes(plan: Plan): RootContent[] {
-  return plan.sections.flatMap((section) => part(section.title, section.blocks.flatMap((block) => blockNodes(plan, block))));
+  return plan.sections.flatMap((section) =>
+    part(
+      section.title,
+      section.blocks.flatMap((block) => blockNodes(plan, block)),
+    ),
+  );
 }
 
 function blockNodes(plan: Plan, block: Block): RootContent[] {
@@ -14,7 +19,13 @@ function blockNodes(plan: Plan, block: Block): RootContent[] {
     case 'values':
       return [valuesTable(plan, block.ids)];
     case 'table':
-      return [...(block.title === undefined ? [] : [paragraph(strong(block.title))]), table(block.columns, block.rows.map((row) => row.map((cell) => [cellText(plan, cell)])))];
+      return [
+        ...(block.title === undefined ? [] : [paragraph(strong(block.title))]),
+        table(
+          block.columns,
+          block.rows.map((row) => row.map((cell) => [cellText(plan, cell)])),
+        ),
+      ];
     case 'text':
       return [paragraph(block.phrase.map((piece) => cellText(plan, piece)).join(''))];
   }

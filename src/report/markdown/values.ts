@@ -8,7 +8,9 @@ import { code, type Inline, onLines, table } from './nodes.ts';
 export function valuesTable(plan: Plan, ids: readonly string[]): Table {
   const rows = ids.flatMap((id) => {
     const value = plan.values.get(id);
-    return value === undefined ? [[[titleOf(plan, id)], ['–'], [], []]] : [[[titleOf(plan, id)], [printTraced(value)], howCell(value), [sourceAndStatus(value)]]];
+    return value === undefined
+      ? [[[titleOf(plan, id)], ['–'], [], []]]
+      : [[[titleOf(plan, id)], [printTraced(value)], howCell(value), [sourceAndStatus(value)]]];
   });
   return table(['Quantity', 'Value', 'How', 'Source and status'], rows);
 }

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { partingStep } from '../../../src/engine/steps/parting/index.ts';
 import { groupSlides } from '../../../src/engine/steps/parting/cores.ts';
 import { across, degreesBetween, dot, type Feature, type Vector } from '../../../src/engine/steps/parting/directions.ts';
+import { partingStep } from '../../../src/engine/steps/parting/index.ts';
 import { codes, review } from './parts.ts';
 
 const blind = (id: string, direction: string, more = ''): string => `{ id: ${id}, diameter: 8 mm, depth: 16 mm, kind: blind, direction: ${direction}${more} }`;
-const through = (id: string, direction: string, more = ''): string => `{ id: ${id}, diameter: 8 mm, depth: 16 mm, kind: through, direction: ${direction}${more} }`;
+const through = (id: string, direction: string, more = ''): string =>
+  `{ id: ${id}, diameter: 8 mm, depth: 16 mm, kind: through, direction: ${direction}${more} }`;
 const holes = (...list: string[]): { holes: string } => ({ holes: `[${list.join(', ')}]` });
 const undercut = (id: string, direction: string, more = ''): string => `{ id: ${id}, direction: ${direction}, depth: 9 mm, face_area: 12 cm2${more} }`;
 const SIZES = 'volume: 100 cm3, wall: { nominal: 3 mm }';
@@ -21,7 +22,10 @@ describe('core pulls are the directions off the die opening', () => {
     ['directions two degrees apart do not', [blind('A', 'x'), blind('B', '[1, 0.035, 0]')], 2],
     ['the count of equal holes is no count of slides', [blind('A', 'y', ', count: 6')], 1],
   ])('%s', (_, list, expected) => {
-    const ledger = review({ ...(list.length === 0 ? {} : holes(...list)), geometry: `{ ${SIZES}, envelope: [200 mm, 200 mm, 50 mm], projected_area: { z: 300 cm2 } }` });
+    const ledger = review({
+      ...(list.length === 0 ? {} : holes(...list)),
+      geometry: `{ ${SIZES}, envelope: [200 mm, 200 mm, 50 mm], projected_area: { z: 300 cm2 } }`,
+    });
     expect(ledger.text('parting.die-opening')).toBe('z');
     expect(ledger.value('parting.core-pulls').value).toBe(expected);
     expect(ledger.decisions.get('parting.core-pulls')?.value).toBe(String(expected));
@@ -30,7 +34,10 @@ describe('core pulls are the directions off the die opening', () => {
   });
 
   it('a through hole takes the side that has a slide, before or after it in the file', () => {
-    for (const list of [[through('T', 'x'), blind('B', '-x')], [blind('B', '-x'), through('T', 'x')]]) {
+    for (const list of [
+      [through('T', 'x'), blind('B', '-x')],
+      [blind('B', '-x'), through('T', 'x')],
+    ]) {
       const ledger = review(holes(...list));
       expect(ledger.value('parting.core-pulls').value).toBe(1);
       expect(ledger.text('slide.direction', 'S1')).toBe('-x');
@@ -50,17 +57,16 @@ describe('core pulls are the directions off the die opening', () => {
     expect(ledger.text('slide.forms', 'S1')).toBe('A, U');
   });
 
-  it('holes and undercuts may have the same id', () => {
-    const ledger = review({ ...holes(blind('A', 'z')), undercuts: `[${undercut('A', 'y')}]` });
-    expect(ledger.text('parting.hole-core', 'A')).not.toBe(ledger.text('parting.undercut-core', 'A'));
-    expect(ledger.value('parting.core-pulls').value).toBe(1);
-  });
-
   it('grouping does not depend on the order of blind features', () => {
     const feature = (id: string, direction: Vector, isThrough = false): Feature => ({ kind: 'hole', id, direction, text: id, through: isThrough });
     const list = [feature('a', [1, 0, 0]), feature('b', [0, 1, 0]), feature('c', [1, 0, 0]), feature('t', [0, -1, 0], true)];
     for (const order of [list, [...list].reverse()]) {
-      const groups = groupSlides(order, 1).map((group) => group.features.map((f) => f.id).sort().join(''));
+      const groups = groupSlides(order, 1).map((group) =>
+        group.features
+          .map((f) => f.id)
+          .sort()
+          .join(''),
+      );
       expect(groups.sort()).toEqual(['ac', 'bt']);
     }
   });
@@ -69,7 +75,10 @@ describe('core pulls are the directions off the die opening', () => {
 describe('the die opening', () => {
   const AREAS = 'projected_area: { x: 60 cm2, y: 90 cm2, z: 250 cm2 }';
   it('is the axis with the fewest core pulls, with all three tried and shown', () => {
-    const ledger = review({ geometry: `{ ${SIZES}, envelope: [200 mm, 140 mm, 50 mm], ${AREAS} }`, ...holes(blind('A', 'x'), blind('B', '-x'), blind('C', 'x')) });
+    const ledger = review({
+      geometry: `{ ${SIZES}, envelope: [200 mm, 140 mm, 50 mm], ${AREAS} }`,
+      ...holes(blind('A', 'x'), blind('B', '-x'), blind('C', 'x')),
+    });
     expect(ledger.text('parting.die-opening')).toBe('x');
     expect(ledger.value('parting.core-pulls').value).toBe(0);
     expect(['x', 'y', 'z'].map((axis) => ledger.value('parting.core-pulls-tried', axis).value)).toEqual([0, 2, 2]);
@@ -97,7 +106,10 @@ describe('the die opening', () => {
   });
 
   it('as given is kept and judged, with the envelope standing in for an area that is not given', () => {
-    const ledger = review({ geometry: `{ ${SIZES}, envelope: [200 mm, 140 mm, 50 mm], projected_area: { z: 250 cm2 }, die_opening: x }`, ...holes(blind('A', 'z')) });
+    const ledger = review({
+      geometry: `{ ${SIZES}, envelope: [200 mm, 140 mm, 50 mm], projected_area: { z: 250 cm2 }, die_opening: x }`,
+      ...holes(blind('A', 'z')),
+    });
     expect(ledger.decisions.get('parting.die-opening')).toMatchObject({ value: 'x', kind: 'input' });
     expect(ledger.value('part.projected-area')).toMatchObject({ value: 70, kind: 'assumption' });
     expect(codes(ledger)).toEqual(expect.arrayContaining(['parting/area-given', 'parting/die-opening']));
@@ -172,7 +184,11 @@ describe('fixed cores and what no core reaches', () => {
 
 describe('slides', () => {
   const one = (depth: string, more: Readonly<Record<string, string>> = {}) =>
-    review({ geometry: `{ ${SIZES}, envelope: [400 mm, 200 mm, 40 mm], projected_area: { z: 600 cm2 } }`, undercuts: `[{ id: U, direction: x, depth: ${depth}, face_area: 12 cm2 }]`, ...more });
+    review({
+      geometry: `{ ${SIZES}, envelope: [400 mm, 200 mm, 40 mm], projected_area: { z: 600 cm2 } }`,
+      undercuts: `[{ id: U, direction: x, depth: ${depth}, face_area: 12 cm2 }]`,
+      ...more,
+    });
 
   it('make a stroke of depth, boss and clearance (toolmaker’s rule, 5 to 10 mm)', () => {
     const ledger = review({ undercuts: `[${undercut('U', 'x', ', boss: 4 mm')}]` });

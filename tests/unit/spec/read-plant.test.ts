@@ -62,7 +62,8 @@ describe('a plant', () => {
   });
 
   it('converts pressures and forces', () => {
-    const text = BASE_PLANT.replace('14 MPa', '140 bar').replace('11 MPa', '1600 psi').replace('4000 kN', '4 MN').replace('5 m/s', '200 in/s');
+    const real = BASE_PLANT.replace('invented: true', 'invented: false');
+    const text = real.replace('14 MPa', '140 bar').replace('11 MPa', '1600 psi').replace('4000 kN', '4 MN').replace('5 m/s', '200 in/s');
     const machines = readPlant({ name: 'plant.yaml', text }).plant?.machines;
     expect(machines?.[0]?.pressureFill.value).toBeCloseTo(14, 12);
     // 1 psi is 6894.757 Pa (pound-force over square inch, both exact by definition).

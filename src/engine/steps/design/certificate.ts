@@ -18,7 +18,11 @@ export function reviewCertificate(ledger: Ledger): void {
     if (least !== null && least > 0) ledger.put(Traced.table(`certificate.least[${element}]`, least, '%', from));
     if (greatest !== null) ledger.put(Traced.table(`certificate.greatest[${element}]`, greatest, '%', from));
     if (least === null && greatest === null) {
-      ledger.leaveUnchecked({ id: `certificate.greatest[${element}]`, title: `Share of ${element}`, missing: `the record of ${alloy} has no limit for ${element}` });
+      ledger.leaveUnchecked({
+        id: `certificate.greatest[${element}]`,
+        title: `Share of ${element}`,
+        missing: `the record of ${alloy} has no limit for ${element}`,
+      });
     }
   }
   const share = (element: string): Traced<'%'> | undefined => ledger.maybe('certificate.share', element);

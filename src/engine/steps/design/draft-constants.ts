@@ -53,6 +53,10 @@ export function absoluteTaper(ledger: Ledger): Traced<'deg'> {
     const table = ledger.rulebook.tables['draft/least-taper'];
     if (!(error instanceof Refusal) || table === undefined) throw error;
     const zinc = readTable(table, 'angle', { family: STAND_IN }, id, 'deg').result;
-    return ledger.assume(id, zinc.value, 'deg', { note: `no figure is published for ${family}; that of ${STAND_IN} is taken`, status: 'practice', source: zinc.source });
+    return ledger.assume(id, zinc.value, 'deg', {
+      note: `no figure is published for ${family}; that of ${STAND_IN} is taken`,
+      status: 'practice',
+      source: zinc.source,
+    });
   }
 }

@@ -1,4 +1,4 @@
-import { Traced } from '../../../kernel/traced.ts';
+import type { Traced } from '../../../kernel/traced.ts';
 import { draftAngle, draftTaper, holeDraftAngle } from '../../../physics/draft.ts';
 import type { WallSpec } from '../../../spec/index.ts';
 import type { Ledger } from '../../ledger.ts';

@@ -1,9 +1,18 @@
 import type { Ledger } from '../../ledger.ts';
 import type { Block, Cell } from '../../plan.ts';
 import { cell, tableBlock, textBlock, textCell, valuesBlock } from '../../step.ts';
+import { showCertificate, showShrink, showTolerances } from './show-figures.ts';
 
 export function show(ledger: Ledger): readonly Block[] {
-  return [...showDraft(ledger), ...showWalls(ledger), ...showHoles(ledger), ...showDetails(ledger), ...showTolerances(ledger), ...showShrink(ledger), ...showCertificate(ledger)];
+  return [
+    ...showDraft(ledger),
+    ...showWalls(ledger),
+    ...showHoles(ledger),
+    ...showDetails(ledger),
+    ...showTolerances(ledger),
+    ...showShrink(ledger),
+    ...showCertificate(ledger),
+  ];
 }
 
 function showDraft(ledger: Ledger): Block[] {
@@ -22,12 +31,23 @@ function showDraft(ledger: Ledger): Block[] {
         cell(ledger, 'draft.wall-precision', id),
       ]),
     ),
-    ...(ledger.part.walls.length === 0 ? [] : [textBlock('Draft at the corners where walls meet is larger than that of the walls; lettering and engraving have rules of their own.')]),
+    ...(ledger.part.walls.length === 0
+      ? []
+      : [textBlock('Draft at the corners where walls meet is larger than that of the walls; lettering and engraving have rules of their own.')]),
   ];
 }
 
 function showWalls(ledger: Ledger): Block[] {
-  return valuesBlock(ledger, ['wall.side-area', 'wall.thinnest', 'wall.least', 'wall.normal', 'wall.thickest', 'wall.usual-greatest', 'wall.absolute-greatest', 'wall.ratio']);
+  return valuesBlock(ledger, [
+    'wall.side-area',
+    'wall.thinnest',
+    'wall.least',
+    'wall.normal',
+    'wall.thickest',
+    'wall.usual-greatest',
+    'wall.absolute-greatest',
+    'wall.ratio',
+  ]);
 }
 
 function showHoles(ledger: Ledger): Block[] {
@@ -53,7 +73,19 @@ function showHoles(ledger: Ledger): Block[] {
     ),
     ...tableBlock(
       'Draft, edge and tolerance of holes',
-      ['Hole', 'Draft per side', 'Draft per side, precision', 'Draft on the diameter', 'Diameter at the bottom', 'Edge, least', 'Edge, advised', 'Edge drawn', 'Tolerance asked', 'Standard', 'Precision'],
+      [
+        'Hole',
+        'Draft per side',
+        'Draft per side, precision',
+        'Draft on the diameter',
+        'Diameter at the bottom',
+        'Edge, least',
+        'Edge, advised',
+        'Edge drawn',
+        'Tolerance asked',
+        'Standard',
+        'Precision',
+      ],
       holes.map(({ id }) => [
         id,
         cell(ledger, 'draft.hole-angle', id),
@@ -70,7 +102,16 @@ function showHoles(ledger: Ledger): Block[] {
     ),
     ...tableBlock(
       'Threads',
-      ['Hole', 'Thread', 'Pitch', 'Full thread', 'Least cored depth', 'Hole for a cut thread', 'Mouth for a formed thread, least', 'Mouth for a formed thread, greatest'],
+      [
+        'Hole',
+        'Thread',
+        'Pitch',
+        'Full thread',
+        'Least cored depth',
+        'Hole for a cut thread',
+        'Mouth for a formed thread, least',
+        'Mouth for a formed thread, greatest',
+      ],
       threaded.map(({ id }) => [
         id,
         textCell(ledger, 'hole.thread', id),
@@ -113,7 +154,15 @@ function showDetails(ledger: Ledger): Block[] {
     ),
     ...(inserts.length === 0
       ? []
-      : [textBlock('Inserts are dry and preheated to ', { value: 'insert.preheat-least' }, ' to ', { value: 'insert.preheat-greatest' }, ' before they are placed.')]),
+      : [
+          textBlock(
+            'Inserts are dry and preheated to ',
+            { value: 'insert.preheat-least' },
+            ' to ',
+            { value: 'insert.preheat-greatest' },
+            ' before they are placed.',
+          ),
+        ]),
     ...tableBlock(
       'Machined faces',
       ['Face', 'Stock drawn', 'Least stock', 'Usual, greatest', 'Opens porosity above'],
@@ -125,62 +174,5 @@ function showDetails(ledger: Ledger): Block[] {
         cell(ledger, 'machining.opens-porosity'),
       ]),
     ),
-  ];
-}
-
-function showTolerances(ledger: Ledger): Block[] {
-  const { dimensions } = ledger.part;
-  const decided = (id: string): Cell => (ledger.decisions.has(`tolerance.verdict[${id}]`) ? { decision: `tolerance.verdict[${id}]` } : '–');
-  return [
-    ...tableBlock(
-      'Tolerances',
-      ['Dimension', 'Nominal', 'Asked, plus and minus', 'Crosses', 'Standard, plus', 'Standard, minus', 'Precision, plus', 'Precision, minus', 'Verdict', 'ISO 8062-3', 'Width of that grade'],
-      dimensions.map(({ id }) => [
-        id,
-        cell(ledger, 'dimension.nominal', id),
-        cell(ledger, 'dimension.tolerance', id),
-        textCell(ledger, 'dimension.across', id),
-        cell(ledger, 'tolerance.plus-standard', id),
-        cell(ledger, 'tolerance.minus-standard', id),
-        cell(ledger, 'tolerance.plus-precision', id),
-        cell(ledger, 'tolerance.minus-precision', id),
-        decided(id),
-        textCell(ledger, 'tolerance.iso-grade', id),
-        cell(ledger, 'tolerance.iso-width', id),
-      ]),
-    ),
-    ...valuesBlock(ledger, ['tolerance.longest-side', 'tolerance.flatness-standard', 'tolerance.flatness-precision']),
-  ];
-}
-
-function showShrink(ledger: Ledger): Block[] {
-  return [
-    ...valuesBlock(ledger, ['shrink.allowance', 'shrink.from-contraction']),
-    ...tableBlock(
-      'Cavity sizes',
-      ['Dimension', 'Nominal', 'Added for shrink', 'Cavity'],
-      ledger.part.dimensions.map(({ id }) => [
-        id,
-        cell(ledger, 'dimension.nominal', id),
-        cell(ledger, 'shrink.added', id),
-        cell(ledger, 'shrink.cavity-dimension', id),
-      ]),
-    ),
-  ];
-}
-
-function showCertificate(ledger: Ledger): Block[] {
-  return [
-    ...tableBlock(
-      'Certificate of the melt',
-      ['Element', 'Share', 'Least allowed', 'Greatest allowed'],
-      ledger.part.certificate.map(({ element }) => [
-        element,
-        cell(ledger, 'certificate.share', element),
-        cell(ledger, 'certificate.least', element),
-        cell(ledger, 'certificate.greatest', element),
-      ]),
-    ),
-    ...valuesBlock(ledger, ['certificate.sludge-factor', 'certificate.sludge-greatest', 'certificate.iron-over-manganese', 'certificate.iron-over-manganese-greatest']),
   ];
 }

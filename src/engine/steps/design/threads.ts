@@ -18,7 +18,11 @@ export function reviewThread(ledger: Ledger, hole: HoleSpec): void {
     const length = ledger.apply(threadLength, { ratio, size: nominal }, { item });
     if (pitch !== undefined) ledger.put(Traced.input(`thread.pitch[${item}]`, Number(pitch), 'mm', from));
     else if (ledger.lookIfAny('thread/forming-hole', 'pitch', { screw: `M${size}` }, 'thread.pitch', item) === undefined) {
-      ledger.leaveUnchecked({ id: `thread.pitch[${item}]`, title: `Thread in hole ${item}`, missing: `the coarse pitch of M${size} is not in the tables; write it, as in "M${size}x1"` });
+      ledger.leaveUnchecked({
+        id: `thread.pitch[${item}]`,
+        title: `Thread in hole ${item}`,
+        missing: `the coarse pitch of M${size} is not in the tables; write it, as in "M${size}x1"`,
+      });
       return;
     }
     const known = ledger.value('thread.pitch', item);

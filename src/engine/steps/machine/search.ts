@@ -9,19 +9,21 @@ import { type Candidate, fileCandidate } from './candidate.ts';
 
 /**
  * The limits that stop a candidate, in the order in which they are looked at; they are the plan's own limits, judged on
- * a trial ledger. `soft` ones are warnings: they stop a candidate only while another one passes them too.
+ * a trial ledger. `soft` ones are warnings: they stop a candidate only while another one passes them too. What a limit
+ * `needs` is worked out just before it. A limit of the `machine` stops its larger plungers as well, since they only add
+ * to the projected area.
  */
-const STOPS: readonly { readonly id: string; readonly soft?: true }[] = [
-  { id: 'clamp/machine-use' },
-  { id: 'machine/tie-bar-fit' },
-  { id: 'machine/opening-stroke' },
-  { id: 'clamp/off-centre' },
-  { id: 'shot/metal-pressure' },
-  { id: 'sleeve/fill-greatest' },
-  { id: 'sleeve/plunger-speed' },
-  { id: 'pot/stroke' },
-  { id: 'clamp/usual-use', soft: true },
-  { id: 'sleeve/fill-least', soft: true },
+const STOPS: readonly { readonly id: string; readonly needs: 'clamp' | 'shot'; readonly soft?: true; readonly machine?: true }[] = [
+  { id: 'clamp/machine-use', needs: 'clamp', machine: true },
+  { id: 'machine/tie-bar-fit', needs: 'clamp', machine: true },
+  { id: 'machine/opening-stroke', needs: 'clamp', machine: true },
+  { id: 'clamp/off-centre', needs: 'clamp', machine: true },
+  { id: 'shot/metal-pressure', needs: 'shot' },
+  { id: 'sleeve/fill-greatest', needs: 'shot' },
+  { id: 'sleeve/plunger-speed', needs: 'shot' },
+  { id: 'pot/stroke', needs: 'shot' },
+  { id: 'clamp/usual-use', needs: 'shot', soft: true },
+  { id: 'sleeve/fill-least', needs: 'shot', soft: true },
 ];
 
 /** A candidate with what stopped it, if anything. */
@@ -51,7 +53,7 @@ export function search(ledger: Ledger, machines: readonly MachineSpec[], counts:
   let waived: Tried | undefined;
   for (const cavities of counts) {
     for (const machine of bySize) {
-      const here = machine.plungers.map((plunger) => attempt(ledger, { cavities, machine, plunger }));
+      const here = tryPlungers(ledger, cavities, machine);
       tried.push(...here);
       const passing = best(here.filter((entry) => entry.stop === undefined));
       if (passing !== undefined) return { chosen: passing, fits: true, tried };
@@ -73,29 +75,45 @@ function best(list: readonly Tried[]): Tried | undefined {
   return list.reduce<Tried | undefined>((chosen, entry) => (chosen === undefined || entry.preference < chosen.preference ? entry : chosen), undefined);
 }
 
+/** The machine's plungers from the smallest up, until a limit of the machine itself stops them. */
+function tryPlungers(ledger: Ledger, cavities: number, machine: MachineSpec): Tried[] {
+  const tried: Tried[] = [];
+  for (const plunger of [...machine.plungers].sort((a, b) => a.value - b.value)) {
+    const entry = attempt(ledger, { cavities, machine, plunger });
+    tried.push(entry);
+    if (entry.stop !== undefined && STOPS[entry.reached]?.machine === true) break;
+  }
+  return tried;
+}
+
 function attempt(ledger: Ledger, candidate: Candidate): Tried {
   const trial = ledger.fork();
-  let fault: string | undefined;
+  const done = new Set<string>();
+  const prepare = (what: string, work: (trial: Ledger) => void): void => {
+    if (!done.has(what)) work(trial);
+    done.add(what);
+  };
+  let reached = 0;
+  let stop: Tried['stop'];
   try {
     fileCandidate(trial, candidate);
-    workClamp(trial);
-    workShot(trial);
+    for (; reached < STOPS.length && stop === undefined; reached += 1) {
+      const { id, needs, soft = false } = STOPS[reached] as (typeof STOPS)[number];
+      prepare('clamp', workClamp);
+      if (needs === 'shot') prepare('shot', workShot);
+      const finding = stopped(trial, id);
+      if (finding === undefined) continue;
+      stop = { id, title: trial.rulebook.limits[id]?.title ?? id, message: finding.message, soft };
+      break;
+    }
   } catch (error) {
     if (!(error instanceof Refusal || error instanceof Missing)) throw error;
-    fault = error.message;
+    stop = { id: 'machine/not-worked-out', title: 'Could not be worked out', message: error.message, soft: false };
+    reached = -1;
   }
   const fill = trial.maybe('sleeve.fill');
   const preference = fill === undefined ? -candidate.plunger.value : Math.abs(fill.value - 50);
-  for (const [reached, stop] of STOPS.entries()) {
-    const finding = stopped(trial, stop.id);
-    if (finding !== undefined) {
-      const title = trial.rulebook.limits[stop.id]?.title ?? stop.id;
-      return { candidate, reached, preference, stop: { id: stop.id, title, message: finding.message, soft: stop.soft === true } };
-    }
-  }
-  if (fault !== undefined)
-    return { candidate, reached: -1, preference, stop: { id: 'machine/not-worked-out', title: 'Could not be worked out', message: fault, soft: false } };
-  return { candidate, reached: STOPS.length, preference };
+  return { candidate, reached, preference, ...(stop === undefined ? {} : { stop }) };
 }
 
 function stopped(trial: Ledger, id: string): Diagnostic | undefined {

@@ -1,5 +1,5 @@
 import { orList } from '../../../kernel/spelling.ts';
-import { printTraced, Traced } from '../../../kernel/traced.ts';
+import { printTraced, type Traced } from '../../../kernel/traced.ts';
 import { boxArea } from '../../../physics/parting.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Decision } from '../../plan.ts';
@@ -29,7 +29,12 @@ export function askedOpening(ledger: Ledger): AskedOpening | undefined {
   if (dieOpening === 'auto') return undefined;
   const axis = AXES.find(({ vector }) => degreesOff(dieOpening.vector, vector) <= ledger.value('parting.along').value);
   const at = dieOpeningAt === undefined ? {} : { at: dieOpeningAt };
-  return { kind: 'input', text: axis?.text ?? dieOpening.text, vector: axis?.vector ?? dieOpening.vector, decision: { because: 'given in the part description', ...at } };
+  return {
+    kind: 'input',
+    text: axis?.text ?? dieOpening.text,
+    vector: axis?.vector ?? dieOpening.vector,
+    decision: { because: 'given in the part description', ...at },
+  };
 }
 
 /** The opening asked for, else the best of those tried. One without a projected area comes last: it would size the machine on a guess. */

@@ -29,7 +29,10 @@ export function coresFor(ledger: Ledger, features: readonly Feature[], opening: 
   };
   return {
     fixed: features.filter((feature) => placeOf(feature) === 'fixed core'),
-    slides: groupSlides(features.filter((feature) => placeOf(feature) === 'slide'), along),
+    slides: groupSlides(
+      features.filter((feature) => placeOf(feature) === 'slide'),
+      along,
+    ),
     unreachable: features.filter((feature) => !['fixed core', 'slide'].includes(placeOf(feature) ?? '')),
   };
 }

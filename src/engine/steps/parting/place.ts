@@ -38,7 +38,10 @@ function chooseHalves(ledger: Ledger, opening: Opening, along: Traced<'deg'>): v
     else ledger.put(sumOf(id, 'Core surface on one side', 'cm2', terms));
   };
   grip('parting.grip-plus', decisive.filter(plusSide));
-  grip('parting.grip-minus', decisive.filter((feature) => !plusSide(feature)));
+  grip(
+    'parting.grip-minus',
+    decisive.filter((feature) => !plusSide(feature)),
+  );
   const ejectorSide = choose(ledger, 'parting.ejector-side').value;
   for (const feature of opening.cores.fixed) {
     const inEjector = feature.through || plusSide(feature) === (ejectorSide === 'plus side');

@@ -26,7 +26,15 @@ export function show(ledger: Ledger): readonly Block[] {
         axis === opening ? 'yes' : '–',
       ]),
     ),
-    ...valuesBlock(ledger, ['part.depth', 'part.projected-area', 'part.side-a', 'part.side-b', 'part.parting-line', 'parting.opening-need', 'parting.core-pulls']),
+    ...valuesBlock(ledger, [
+      'part.depth',
+      'part.projected-area',
+      'part.side-a',
+      'part.side-b',
+      'part.parting-line',
+      'parting.opening-need',
+      'parting.core-pulls',
+    ]),
     textBlock('The ejector half is on the ', { decision: 'parting.ejector-side' }, '; plus is the way the axis of the opening points.'),
     ...tableBlock(
       'Cores',
@@ -111,11 +119,21 @@ function forTheDieMaker(ledger: Ledger, slides: readonly string[]): Block[] {
     textBlock('Shut-off faces into the cover half are tapered by ', { value: 'slide.shut-off-least' }, ' to ', { value: 'slide.shut-off-greatest' }, '.'),
     ...(driven('angle pin')
       ? [
-          textBlock('Angle pins have a play of ', { value: 'slide.play-least' }, ' to ', { value: 'slide.play-greatest' }, ' per side in the slide; a spring or stop holds the open slide in place until the pin returns.'),
+          textBlock(
+            'Angle pins have a play of ',
+            { value: 'slide.play-least' },
+            ' to ',
+            { value: 'slide.play-greatest' },
+            ' per side in the slide; a spring or stop holds the open slide in place until the pin returns.',
+          ),
         ]
       : []),
     ...(driven('hydraulic')
-      ? [textBlock('Hydraulic cores: limit switches prove both end positions. Cores in before the die closes, out after it opens and before the ejectors move.')]
+      ? [
+          textBlock(
+            'Hydraulic cores: limit switches prove both end positions. Cores in before the die closes, out after it opens and before the ejectors move.',
+          ),
+        ]
       : []),
     textBlock('No ejector pin stands under a slide, unless an early return brings the ejectors back and a switch proves it before the slide goes in.'),
   ];
@@ -128,7 +146,12 @@ function showInserts(ledger: Ledger): Block[] {
     ...tableBlock(
       'Inserts placed before each shot',
       ['Insert', 'Material', 'Diameter', 'Length'],
-      inserts.map((insert) => [insert.id, textCell(ledger, 'insert.material', insert.id), cell(ledger, 'insert.diameter', insert.id), cell(ledger, 'insert.length', insert.id)]),
+      inserts.map((insert) => [
+        insert.id,
+        textCell(ledger, 'insert.material', insert.id),
+        cell(ledger, 'insert.diameter', insert.id),
+        cell(ledger, 'insert.length', insert.id),
+      ]),
     ),
     textBlock(
       'Each insert is located positively in the die, off the metal stream, with grooves or a knurl and no sharp corners. Placing them lengthens every cycle; the time is to be measured, no figure is published.',

@@ -8,7 +8,7 @@ import type { SlideGroup } from './cores.ts';
 import { degreesOff, type Feature } from './directions.ts';
 import { names, type Opening } from './openings.ts';
 import { coreSurfaceOf } from './place.ts';
-import { filePullingForce, fileGrip } from './pulling.ts';
+import { fileGrip, filePullingForce } from './pulling.ts';
 
 /** Works out every slide of the opening chosen: stroke, drive, pin, lock, face under metal and pulling force. */
 export function fileSlides(ledger: Ledger, opening: Opening): void {
@@ -57,7 +57,10 @@ function fileSlide(ledger: Ledger, opening: Opening, slide: SlideGroup, item: st
 
   const deepest = greatest(slide.features.map((feature) => ledger.value(feature.kind === 'hole' ? 'hole.depth' : 'undercut.depth', feature.id)));
   const depth = ledger.put(deepest.as(`slide.depth[${item}]`, `deepest of ${names(slide.features)}`));
-  const bosses = slide.features.filter((f) => f.kind === 'undercut').map((f) => ledger.maybe('undercut.boss', f.id)).filter((b) => b !== undefined);
+  const bosses = slide.features
+    .filter((f) => f.kind === 'undercut')
+    .map((f) => ledger.maybe('undercut.boss', f.id))
+    .filter((b) => b !== undefined);
   const boss =
     bosses.length > 0
       ? ledger.put(greatest(bosses).as(`slide.boss[${item}]`))
@@ -80,7 +83,9 @@ function fileDrive(ledger: Ledger, stroke: Traced<'mm'>, item: string): void {
   }
   const needed = ledger.value('slide.pin-angle-needed', item);
   const steep = drive === 'steep angle pin' && needed.value > usual.value;
-  const angle = ledger.put(steep ? needed.as(`slide.pin-angle[${item}]`, 'so that the opening that the part needs is enough') : usual.as(`slide.pin-angle[${item}]`));
+  const angle = ledger.put(
+    steep ? needed.as(`slide.pin-angle[${item}]`, 'so that the opening that the part needs is enough') : usual.as(`slide.pin-angle[${item}]`),
+  );
   ledger.apply(pinEngagement, { stroke, angle }, { item });
   ledger.apply(pinLength, { stroke, angle }, { item });
   ledger.apply(lockAngle, { pin_angle: angle, extra }, { item });

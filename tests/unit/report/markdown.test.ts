@@ -1,0 +1,129 @@
+import fc from 'fast-check';
+import type { Root } from 'mdast';
+import { describe, expect, test } from 'vitest';
+import { markdownText } from '../../../src/report/markdown/index.ts';
+import { paragraph, table } from '../../../src/report/markdown/nodes.ts';
+import { printMarkdown } from '../../../src/report/markdown/print.ts';
+import { force, handMade, NASTY } from './hand-made.ts';
+
+/** Cells of a table row as GitHub splits them: at each pipe without a backslash before it. */
+function cells(row: string): string[] {
+  return row.slice(2, -2).split(/(?<!\\) \| /);
+}
+
+function section(text: string, title: string): string {
+  const from = text.indexOf(`\n## ${title}\n`);
+  expect(from, `section ${title}`).toBeGreaterThan(0);
+  const end = text.indexOf('\n## ', from + 4);
+  return text.slice(from, end < 0 ? undefined : end);
+}
+
+describe('escaping', () => {
+  test('no sign of a name means anything to Markdown, HTML, GitHub or a terminal', () => {
+    const first = markdownText(handMade({ part: { name: NASTY, file: 'a.part.yaml' } })).split('\n')[0];
+    expect(first).toBe('# Casting plan: A|B \\*x\\* \\_y\\_ \\<b>bold\\</b> \\&amp; \\[l]\\(u) \\~s\\~ \\$m\\$ \\`c\\` \\<U+001B>\\[31mred\\<U+202E>');
+  });
+
+  test('a pipe in a cell is escaped, in words and in code, and a line break becomes <br>', () => {
+    const tree: Root = { type: 'root', children: [table(['H|1', 'H2'], [[['a|b\nnext'], [{ type: 'inlineCode', value: 'x|y_z' }]]])] };
+    expect(printMarkdown(tree)).toBe('| H\\|1 | H2 |\n| - | - |\n| a\\|b<br>next | `x\\|y_z` |\n');
+  });
+
+  test('every row of every table has as many cells as its head, whatever the titles hold', () => {
+    const plan = handMade();
+    const titles = new Map([...plan.titles].map(([id, title]) => [id, `${title} ${NASTY}`]));
+    let width = 0;
+    let rows = 0;
+    for (const line of markdownText(handMade({ titles })).split('\n')) {
+      if (!line.startsWith('| ')) width = 0;
+      else {
+        if (width === 0) width = cells(line).length;
+        expect(cells(line)).toHaveLength(width);
+        rows += 1;
+      }
+    }
+    expect(rows).toBeGreaterThan(20);
+  });
+
+  test('the quick road for plain text gives what the library gives', () => {
+    const character = fc.constantFrom(...'aZ9 .,;:()%/-+=\'"!#$&*<>[]_`{|}~@^\\é日'.split(''));
+    const text = fc.string({ unit: character, minLength: 1, maxLength: 12 });
+    const plain = fc.string({ unit: fc.constantFrom(...'abc 012.()-+,'.split('')), minLength: 1, maxLength: 8 });
+    let quick = 0;
+    fc.assert(
+      fc.property(fc.oneof(text, plain), fc.oneof(text, plain), (one, two) => {
+        const tree: Root = {
+          type: 'root',
+          children: [
+            paragraph(one),
+            paragraph({ type: 'strong', children: [{ type: 'text', value: one }] }, two),
+            { type: 'heading', depth: 2, children: [{ type: 'text', value: one }] },
+            table([one, two], [[[one], [two, { type: 'inlineCode', value: 'x' }]]]),
+          ],
+        };
+        if (/^[a-z]+$/.test(one)) quick += 1;
+        expect(printMarkdown(tree, 'quick')).toBe(printMarkdown(tree, 'library'));
+      }),
+      { numRuns: 1500 },
+    );
+    expect(quick).toBeGreaterThan(0);
+  });
+});
+
+describe('the plan on paper', () => {
+  const text = markdownText(handMade());
+
+  test('opens with the name, the standing, and a summary before anything else', () => {
+    expect(text.split('\n')[0]).toBe('# Casting plan: Cover, C-1, revision B');
+    expect(text.indexOf('First-pass estimate')).toBeLessThan(text.indexOf('## Summary'));
+    expect(text.match(/^## .*$/gm)?.slice(0, 3)).toEqual(['## Summary', '## Findings', '## Clamp']);
+    expect(text).toContain('Plant: Typical plant (invented)');
+  });
+
+  test('the summary counts findings and names the figure to check first', () => {
+    const summary = section(text, 'Summary');
+    expect(summary).toContain('**Findings**: 1 error, 1 warning.');
+    expect(summary).toContain('3 of 8 values rest on a figure from memory');
+    expect(summary).toContain('Check first: Title of test.pressure, 60 MPa (`test.pressure`), on which 2 other values rest.');
+    expect(summary).toContain('| Cavities | 2 | two fit | common practice |');
+    expect(summary).not.toContain('How a hole is made');
+  });
+
+  test('a plan without a figure from memory says so', () => {
+    expect(markdownText(handMade({ values: new Map(), weak: [] }))).toContain('no value rests on a figure from memory');
+  });
+
+  test('a value shows its equation with numbers, its source, and the weaker status of what it rests on', () => {
+    expect(section(text, 'Clamp')).toContain('| Title of test.force | 720 kN | `F = 60 * 120 / 10 = 720 kN` | KEY-A table 3; rests on a figure from memory |');
+    expect(section(text, 'Clamp')).toContain('| Title of test.pressure | 60 MPa | `test/pressure`<br>middle of the class | from memory, unverified |');
+  });
+
+  test('cells and sentences take values and decisions by id, an input as it was written', () => {
+    expect(section(text, 'Clamp')).toContain('| H1 | 8.5 mm | cold-chamber |');
+    expect(section(text, 'Clamp')).toContain('The force is 720 kN on a cold-chamber machine.');
+  });
+
+  test('findings give place, why and what to do', () => {
+    expect(section(text, 'Findings')).toBe(
+      '\n## Findings\n\n- **error** `test/force` at `cover.part.yaml:3:8`: Too much\n  - Why: It opens.\n  - What to do: Take less.\n- **warning** `test/hole` at `cover.part.yaml:5:24`: H1: narrow\n',
+    );
+  });
+
+  test('nothing is dropped: each value, item decision, alternative, caution, open point and source is there', () => {
+    for (const id of handMade().values.keys()) expect(text).toContain(`Title of ${id}`);
+    expect(section(text, 'Decisions and alternatives')).toContain('| How a hole is made, H1 | cored |');
+    expect(section(text, 'Decisions and alternatives')).toContain('| Cavities | 2 | 1 | too slow |');
+    expect(section(text, 'Assumptions')).toContain('| Title of test.factor | 1.1 | usual reserve | common practice |');
+    expect(section(text, 'Unverified figures')).toContain('| Title of test.pressure | `test.pressure` | 60 MPa | from memory, unverified | 2 |');
+    expect(section(text, 'Cautions')).toContain('**Burns**: Wear a shield.');
+    expect(section(text, 'Cautions')).toContain('Defer to: ISO 11612');
+    expect(section(text, 'Not checked')).toContain('An open point: needs test.x (`test/open`)');
+    expect(section(text, 'Not checked')).toContain('strength of the part');
+    expect(section(text, 'Sources')).toContain('`KEY-B` A page (vendor page). Read in part.');
+  });
+
+  test('the same plan gives the same bytes', () => {
+    expect(markdownText(handMade())).toBe(text);
+    expect(force.value).toBe(720);
+  });
+});
