@@ -24,7 +24,7 @@ export const cavitiesDemand = defineFormula({
   outside: 'extrapolate',
   source: ['ZHILIAN-CAVITIES'],
   status: 'source',
-  accuracy: 'exact count for the rate given, from a page on moulds; with a typical rate instead of the part\'s own cycle it may be off by a factor of 2',
+  accuracy: "exact count for the rate given, from a page on moulds; with a typical rate instead of the part's own cycle it may be off by a factor of 2",
   compute: (x) => {
     const shots = x.hours_per_year * x.shots_per_hour * (x.use_share / 100) * (1 - x.reject_share / 100);
     return Math.ceil((x.parts_per_year / shots) * (1 - SLACK));

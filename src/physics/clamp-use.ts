@@ -18,6 +18,24 @@ export const spikePressure = defineFormula({
   compute: ({ fill_pressure, factor }) => factor * fill_pressure,
 });
 
+/** Intensified pressure that really stands in the cavity: that of the class, or what the machine reaches if that is less. */
+export const pressureReached = defineFormula({
+  id: 'clamp.pressure-reached',
+  title: 'Metal pressure reached in the cavity',
+  symbol: 'p_int',
+  inputs: {
+    wanted: { symbol: 'p_class', unit: 'MPa', meaning: 'metal pressure that the class of the part asks for', range: [1, 150] },
+    available: { symbol: 'p_m', unit: 'MPa', meaning: 'greatest metal pressure of machine and plunger', range: [5, 250] },
+  },
+  unit: 'MPa',
+  equation: 'min(p_class, p_m)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact; a machine set to more than the class needs more locking force',
+  compute: ({ wanted, available }) => Math.min(wanted, available),
+});
+
 /** The pressure that the clamp must hold: the greater of the intensified pressure and the spike. */
 export const sizingPressure = defineFormula({
   id: 'clamp.sizing-pressure',

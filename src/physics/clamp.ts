@@ -27,7 +27,14 @@ export const slideOpeningForce = defineFormula({
     pressure: { symbol: 'p', unit: 'MPa', meaning: 'metal pressure in the cavity', range: [1, 150] },
     face_area: { symbol: 'A_s', unit: 'cm2', meaning: 'area of the slide seen along its travel, metal side', range: [0.1, 10000] },
     lock_angle: { symbol: 'b', unit: 'deg', meaning: 'angle of the wedge lock from the die-opening axis', range: [10, 30] },
-    friction: { symbol: 'mu', unit: '1', meaning: 'coefficient of friction at the lock face; 0 is the safe side', range: [0, 0.15], domain: 'not-negative', default: 0 },
+    friction: {
+      symbol: 'mu',
+      unit: '1',
+      meaning: 'coefficient of friction at the lock face; 0 is the safe side',
+      range: [0, 0.15],
+      domain: 'not-negative',
+      default: 0,
+    },
   },
   unit: 'kN',
   where: [{ symbol: 'f_a', equation: 'atan(mu)' }],
@@ -38,7 +45,8 @@ export const slideOpeningForce = defineFormula({
   source: [],
   status: 'derived',
   accuracy: 'statics of a wedge; without friction an upper bound. With slides counted this way the clamp factor is that without slides',
-  compute: ({ pressure, face_area, lock_angle, friction }) => ((pressure * face_area) / 10) * Math.max(0, Math.tan((lock_angle * Math.PI) / 180 - Math.atan(friction))),
+  compute: ({ pressure, face_area, lock_angle, friction }) =>
+    ((pressure * face_area) / 10) * Math.max(0, Math.tan((lock_angle * Math.PI) / 180 - Math.atan(friction))),
 });
 
 /** Locking force needed: opening force and slide locks, times the clamp factor. */
@@ -126,7 +134,13 @@ export const projectedAreaTotal = defineFormula({
     casting_area: { symbol: 'A_1', unit: 'cm2', meaning: 'projected area of one casting', range: [0.5, 20000] },
     cavities: { symbol: 'n', unit: '1', meaning: 'number of cavities', range: [1, 64] },
     runner_share: { symbol: 'r', unit: '%', meaning: 'runner area as a share of the casting area, usually 15 to 30', range: [0, 100], domain: 'not-negative' },
-    overflow_share: { symbol: 'o', unit: '%', meaning: 'overflow area as a share of the casting area, usually 10 to 20', range: [0, 100], domain: 'not-negative' },
+    overflow_share: {
+      symbol: 'o',
+      unit: '%',
+      meaning: 'overflow area as a share of the casting area, usually 10 to 20',
+      range: [0, 100],
+      domain: 'not-negative',
+    },
     biscuit_diameter: { symbol: 'd', unit: 'mm', meaning: 'diameter of biscuit or sprue at the parting plane', range: [0, 250], domain: 'not-negative' },
   },
   unit: 'cm2',

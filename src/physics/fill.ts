@@ -47,6 +47,7 @@ export const recommendedFillTime = defineFormula({
   outside: 'extrapolate',
   source: [],
   status: 'memory',
-  accuracy: 'remembered form of a textbook, not read; 61 K stands for the solids allowed; for a 2 mm aluminium wall it gives 19 ms where the longest time is 46 ms, for thin zinc walls it can exceed the longest time',
+  accuracy:
+    'remembered form of a textbook, not read; 61 K stands for the solids allowed; for a 2 mm aluminium wall it gives 19 ms where the longest time is 46 ms, for thin zinc walls it can exceed the longest time',
   compute: (x) => (35 * x.wall * (x.gate_temperature - x.liquidus + 61)) / (x.gate_temperature - x.die_temperature),
 });

@@ -110,7 +110,8 @@ export const atomisationIndex = defineFormula({
   outside: 'extrapolate',
   source: [],
   status: 'memory',
-  accuracy: 'number belongs to m/s, mm and kg/m3; lower edge 526,000, usual least 625,000, thin walls 987,000 (400, 475 and 750 in inch units). Advisory: sources disagree whether a spray is wanted',
+  accuracy:
+    'number belongs to m/s, mm and kg/m3; lower edge 526,000, usual least 625,000, thin walls 987,000 (400, 475 and 750 in inch units). Advisory: sources disagree whether a spray is wanted',
   compute: ({ velocity, thickness, density }) => velocity ** ATOMISATION_EXPONENT * thickness * density,
 });
 

@@ -30,5 +30,7 @@ export const heatPerMass = defineFormula({
   source: [],
   status: 'derived',
   accuracy: 'exact balance; published latent heats of aluminium-silicon alloys spread from 389 to 550 kJ/kg, which moves the result by 15 to 25 %',
-  compute: (x) => (x.cp_liquid * (x.gate_temperature - x.liquidus) + x.cp_solid * (x.liquidus - x.solidus) + x.cp_solid * (x.solidus - x.eject_temperature)) / 1000 + x.latent,
+  compute: (x) =>
+    (x.cp_liquid * (x.gate_temperature - x.liquidus) + x.cp_solid * (x.liquidus - x.solidus) + x.cp_solid * (x.solidus - x.eject_temperature)) / 1000 +
+    x.latent,
 });

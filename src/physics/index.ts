@@ -1,47 +1,81 @@
 import type { Formula } from '../kernel/formula.ts';
 import * as cavities from './cavities.ts';
 import * as certificate from './certificate.ts';
-import * as clampUse from './clamp-use.ts';
 import * as clamp from './clamp.ts';
-import * as dieSteel from './die-steel.ts';
+import * as clampUse from './clamp-use.ts';
 import * as die from './die.ts';
+import * as dieSteel from './die-steel.ts';
 import * as draft from './draft.ts';
-import * as fillPlan from './fill-plan.ts';
 import * as fill from './fill.ts';
+import * as fillPlan from './fill-plan.ts';
 import * as fillet from './fillet.ts';
-import * as gatePlan from './gate-plan.ts';
 import * as gate from './gate.ts';
+import * as gatePlan from './gate-plan.ts';
 import * as heat from './heat.ts';
 import * as hole from './hole.ts';
 import * as machine from './machine.ts';
 import * as metal from './metal.ts';
-import * as overflowPlan from './overflow-plan.ts';
 import * as overflow from './overflow.ts';
+import * as overflowPlan from './overflow-plan.ts';
 import * as parting from './parting.ts';
 import * as porosity from './porosity.ts';
 import * as pq2 from './pq2.ts';
 import * as rib from './rib.ts';
 import * as runner from './runner.ts';
-import * as shotPlan from './shot-plan.ts';
 import * as shot from './shot.ts';
+import * as shotPlan from './shot-plan.ts';
 import * as shrink from './shrink.ts';
 import * as sleeveFill from './sleeve/fill.ts';
 import * as sleeveTravel from './sleeve/travel.ts';
 import * as sleeveWave from './sleeve/wave.ts';
-import * as slideForce from './slide-force.ts';
 import * as slide from './slide.ts';
+import * as slideForce from './slide-force.ts';
 import * as thread from './thread.ts';
-import * as toleranceSum from './tolerance-sum.ts';
 import * as tolerance from './tolerance.ts';
-import * as ventPlan from './vent-plan.ts';
+import * as toleranceSum from './tolerance-sum.ts';
 import * as vent from './vent.ts';
+import * as ventPlan from './vent-plan.ts';
 import * as wall from './wall.ts';
 
 /** The topic files export formulas and nothing else, so a formula is in the catalogue as soon as it is written. */
 const TOPICS: readonly Readonly<Record<string, unknown>>[] = [
-  cavities, certificate, clamp, clampUse, die, dieSteel, draft, fill, fillPlan, fillet, gate, gatePlan, heat, hole,
-  machine, metal, overflow, overflowPlan, parting, porosity, pq2, rib, runner, shot, shotPlan, shrink, sleeveFill,
-  sleeveTravel, sleeveWave, slide, slideForce, thread, tolerance, toleranceSum, vent, ventPlan, wall,
+  cavities,
+  certificate,
+  clamp,
+  clampUse,
+  die,
+  dieSteel,
+  draft,
+  fill,
+  fillPlan,
+  fillet,
+  gate,
+  gatePlan,
+  heat,
+  hole,
+  machine,
+  metal,
+  overflow,
+  overflowPlan,
+  parting,
+  porosity,
+  pq2,
+  rib,
+  runner,
+  shot,
+  shotPlan,
+  shrink,
+  sleeveFill,
+  sleeveTravel,
+  sleeveWave,
+  slide,
+  slideForce,
+  thread,
+  tolerance,
+  toleranceSum,
+  vent,
+  ventPlan,
+  wall,
 ];
 
 /** Every formula, sorted by id. Each is typed by its own inputs where it is defined; here they share the widest type. */

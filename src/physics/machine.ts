@@ -6,7 +6,12 @@ export const metalPressure = defineFormula({
   title: 'Metal pressure from hydraulic pressure',
   symbol: 'p_m',
   inputs: {
-    hydraulic_pressure: { symbol: 'p_h', unit: 'MPa', meaning: 'hydraulic pressure on the shot cylinder, intensified where there is an intensifier', range: [3, 80] },
+    hydraulic_pressure: {
+      symbol: 'p_h',
+      unit: 'MPa',
+      meaning: 'hydraulic pressure on the shot cylinder, intensified where there is an intensifier',
+      range: [3, 80],
+    },
     cylinder_diameter: { symbol: 'd_h', unit: 'mm', meaning: 'diameter of the shot cylinder', range: [40, 500] },
     plunger_diameter: { symbol: 'd_p', unit: 'mm', meaning: 'plunger diameter', range: [20, 250] },
   },

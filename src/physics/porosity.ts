@@ -24,7 +24,9 @@ export const trappedGasVolume = defineFormula({
   outside: 'extrapolate',
   source: ['KB-VACUUM'],
   status: 'derived',
-  accuracy: 'ideal gas; air so dense takes up more, by an estimate a fifth at 70 MPa. The share trapped is a guess, and lubricant vapour and hydrogen come on top; the source takes the gas at constant temperature',
+  accuracy:
+    'ideal gas; air so dense takes up more, by an estimate a fifth at 70 MPa. The share trapped is a guess, and lubricant vapour and hydrogen come on top; the source takes the gas at constant temperature',
   compute: (x) =>
-    (((x.trapped / 100) * x.gas_volume * x.gas_pressure) / (10000 * x.metal_pressure)) * ((x.metal_temperature + ABSOLUTE_ZERO) / (x.gas_temperature + ABSOLUTE_ZERO)),
+    (((x.trapped / 100) * x.gas_volume * x.gas_pressure) / (10000 * x.metal_pressure)) *
+    ((x.metal_temperature + ABSOLUTE_ZERO) / (x.gas_temperature + ABSOLUTE_ZERO)),
 });

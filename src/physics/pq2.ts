@@ -61,7 +61,8 @@ export const diePressure = defineFormula({
   outside: 'extrapolate',
   source: ['KB-HPDC-PARAMETERS'],
   status: 'memory',
-  accuracy: 'the square law was read, the form with the discharge coefficient is remembered; the coefficient depends on the runner and may be off by a factor of 2',
+  accuracy:
+    'the square law was read, the form with the discharge coefficient is remembered; the coefficient depends on the runner and may be off by a factor of 2',
   compute: ({ density, velocity, discharge }) => (density * velocity ** 2) / (2e6 * discharge ** 2),
 });
 

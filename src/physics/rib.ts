@@ -16,11 +16,15 @@ export const ribTipRadius = defineFormula({
   equation: '(0.5 * b * cos(a * pi / 180) - h_1 * sin(a * pi / 180)) / (1 - sin(a * pi / 180))',
   requires: [
     { text: 'draft below 90 degrees', holds: ({ draft }) => draft < 90 },
-    { text: 'a rib that the draft leaves wider than nothing at its tip (0.5 * root_width > height * tan(draft))', holds: ({ root_width, height, draft }) => 0.5 * root_width > height * Math.tan(draft * RADIANS) },
+    {
+      text: 'a rib that the draft leaves wider than nothing at its tip (0.5 * root_width > height * tan(draft))',
+      holds: ({ root_width, height, draft }) => 0.5 * root_width > height * Math.tan(draft * RADIANS),
+    },
   ],
   outside: 'extrapolate',
   source: ['CN-MANUAL table 2-22'],
   status: 'source',
   accuracy: 'exact geometry; the handbook prints it as rounded coefficients for four heights, all eight reproduced',
-  compute: ({ root_width, height, draft }) => (0.5 * root_width * Math.cos(draft * RADIANS) - height * Math.sin(draft * RADIANS)) / (1 - Math.sin(draft * RADIANS)),
+  compute: ({ root_width, height, draft }) =>
+    (0.5 * root_width * Math.cos(draft * RADIANS) - height * Math.sin(draft * RADIANS)) / (1 - Math.sin(draft * RADIANS)),
 });

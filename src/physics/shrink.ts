@@ -46,12 +46,22 @@ export const shrinkFromContraction = defineFormula({
     steel_expansion: { symbol: 'a_s', unit: 'um/(m.K)', meaning: 'linear expansion of the cavity steel', range: [9, 15] },
     eject_temperature: { symbol: 'T_e', unit: 'degC', meaning: 'temperature of the casting when it leaves the die', range: [150, 600], domain: 'any' },
     die_temperature: { symbol: 'T_d', unit: 'degC', meaning: 'temperature of the cavity steel when the casting leaves', range: [100, 400], domain: 'any' },
-    room_temperature: { symbol: 'T_r', unit: 'degC', meaning: 'temperature at which casting and die are measured', range: [15, 30], domain: 'any', default: 20 },
+    room_temperature: {
+      symbol: 'T_r',
+      unit: 'degC',
+      meaning: 'temperature at which casting and die are measured',
+      range: [15, 30],
+      domain: 'any',
+      default: 20,
+    },
   },
   unit: '%',
   equation: '(a_a * (T_e - T_r) - a_s * (T_d - T_r)) / 10000',
   requires: [
-    { text: 'eject_temperature >= die_temperature >= room_temperature', holds: ({ eject_temperature, die_temperature, room_temperature }) => eject_temperature >= die_temperature && die_temperature >= room_temperature },
+    {
+      text: 'eject_temperature >= die_temperature >= room_temperature',
+      holds: ({ eject_temperature, die_temperature, room_temperature }) => eject_temperature >= die_temperature && die_temperature >= room_temperature,
+    },
     {
       text: 'an alloy that contracts more than the die has grown',
       holds: (x) => x.alloy_expansion * (x.eject_temperature - x.room_temperature) > x.steel_expansion * (x.die_temperature - x.room_temperature),

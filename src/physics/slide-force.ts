@@ -102,7 +102,7 @@ export const pullingForce = defineFormula({
     surface: { symbol: 'A_c', unit: 'cm2', meaning: 'side surface of the cores that the casting grips', range: [0.1, 5000] },
     pressure: { symbol: 'p', unit: 'MPa', meaning: 'pressure with which the casting grips the core', range: [6, 16] },
     friction: { symbol: 'mu', unit: '1', meaning: 'friction of the casting on the core', range: [0.2, 0.25] },
-    draft: { symbol: 'a', unit: 'deg', meaning: 'draft of the core, per side', range: [0, 6], domain: 'not-negative' },
+    draft: { symbol: 'a', unit: 'deg', meaning: 'draft of the core, per side', range: [0, 10], domain: 'not-negative' },
   },
   unit: 'kN',
   // A core steeper than the friction angle comes free by itself.

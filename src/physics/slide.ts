@@ -17,7 +17,7 @@ export const slideStroke = defineFormula({
   outside: 'extrapolate',
   source: ['CASTING-PARTS-CORE'],
   status: 'source',
-  accuracy: 'exact; the clearance of 5 to 10 mm is a toolmaker\'s rule',
+  accuracy: "exact; the clearance of 5 to 10 mm is a toolmaker's rule",
   compute: ({ depth, boss, clearance }) => depth + boss + clearance,
 });
 

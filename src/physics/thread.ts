@@ -14,6 +14,6 @@ export const coredDepth = defineFormula({
   outside: 'extrapolate',
   source: ['INDIANALUCAST-KB'],
   status: 'source',
-  accuracy: 'least value of a caster\'s rule (vendor); taps with a long lead need more',
+  accuracy: "least value of a caster's rule (vendor); taps with a long lead need more",
   compute: ({ thread_length, pitch }) => thread_length + 3 * pitch,
 });

@@ -47,7 +47,14 @@ export const chokedVelocity = defineFormula({
   symbol: 'v_e',
   inputs: {
     gas_temperature: { symbol: 'T', unit: 'degC', meaning: 'temperature of the gas in the cavity', range: [0, 600], domain: 'any' },
-    friction_length: { symbol: 'X', unit: '1', meaning: 'friction length 4 f L / D_h of the vent, 0 without friction', range: [0, 20], domain: 'not-negative', default: 0 },
+    friction_length: {
+      symbol: 'X',
+      unit: '1',
+      meaning: 'friction length 4 f L / D_h of the vent, 0 without friction',
+      range: [0, 20],
+      domain: 'not-negative',
+      default: 0,
+    },
   },
   unit: 'm/s',
   where: ENTRY_MACH_LINES.lines,
@@ -56,7 +63,8 @@ export const chokedVelocity = defineFormula({
   outside: 'extrapolate',
   source: ['BAR-MEIR'],
   status: 'derived',
-  accuracy: 'ceiling of 201 m/s at 300 K without friction, about 100 m/s for a thin plain vent; holds while the pressure in the cavity is above 1.9 times that outside, with a friction length of 5 above 3.8 times',
+  accuracy:
+    'ceiling of 201 m/s at 300 K without friction, about 100 m/s for a thin plain vent; holds while the pressure in the cavity is above 1.9 times that outside, with a friction length of 5 above 3.8 times',
   compute: ({ gas_temperature, friction_length }) => {
     const mach = entryMach(friction_length);
     return (Math.sqrt(HEAT_RATIO * GAS_CONSTANT * (gas_temperature + ABSOLUTE_ZERO)) * mach) / (1 + 0.2 * mach ** 2) ** 3;
@@ -116,7 +124,8 @@ export const residualPressureChoked = defineFormula({
   outside: 'extrapolate',
   source: ['BAR-MEIR'],
   status: 'derived',
-  accuracy: 'times the pressure at the start; isentropic gas, constant plunger speed. Into the open air the vent unchokes and more gas stays: do not use it there',
+  accuracy:
+    'times the pressure at the start; isentropic gas, constant plunger speed. Into the open air the vent unchokes and more gas stays: do not use it there',
   compute: ({ area_ratio, stroke }) => {
     const mass = (1 + area_ratio * ((1 - stroke) ** -0.2 - 1)) ** -5;
     return (mass / (1 - stroke)) ** 1.4;

@@ -1,5 +1,6 @@
 /** Characters that take two columns on a terminal: East Asian scripts and full-width forms, and pictures. */
-const WIDE = /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\u3000-\u303f\uff01-\uff60\uffe0-\uffe6]|\p{Emoji_Presentation}/u;
+const WIDE =
+  /(?![\uff61-\uffdc])[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\u3000-\u303f\uff01-\uff60\uffe0-\uffe6]|\p{Emoji_Presentation}/u;
 const JOINS = /^(?:\p{Mark}|\u200d|[\ufe00-\ufe0f])/u;
 
 let graphemes: Intl.Segmenter | undefined;

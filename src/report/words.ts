@@ -47,9 +47,8 @@ export function isWholeFile(place: Place): boolean {
   return line === 1 && column === 1 && (endLine > 1 || endColumn === 1);
 }
 
-/** `valve.part.yaml:12:5`; the name alone for a whole file. */
+/** `valve.part.yaml:12:5`. */
 export function placeText(place: Place): string {
-  if (isWholeFile(place)) return place.source.name;
   const { line, column } = place.position();
   return `${place.source.name}:${line}:${column}`;
 }

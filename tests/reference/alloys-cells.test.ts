@@ -76,7 +76,9 @@ function stored(figure: Property | undefined): Partial<Figure> | undefined {
 }
 
 describe('stored figures equal the published tables, typed a second time', () => {
-  const rows = CELLS.trim().split('\n').map((line) => line.split('|').map((part) => part.trim()));
+  const rows = CELLS.trim()
+    .split('\n')
+    .map((line) => line.split('|').map((part) => part.trim()));
   it('covers all 37 alloys that have published figures', () => expect(rows).toHaveLength(37));
   it.each(rows.map(([id = '', ...groups]) => [id, groups.join(' ').split(' ')] as const))('%s', (id, cells) => {
     expect(cells).toHaveLength(COLUMNS.length);
@@ -90,10 +92,30 @@ describe('stored figures equal the published tables, typed a second time', () =>
     expect(Object.fromEntries(held.map(([id]) => [id, value(id, 'solidification_shrinkage')]))).toEqual(freezing);
   });
   it.each([
-    ['Zamak 3', { Al: [3.7, 4.3], Cu: [0, 0.1], Mg: [0.025, 0.05], Fe: [0, 0.05], Pb: [0, 0.005], Cd: [0, 0.005], Sn: [0, 0.002], Ni: [0, 0.02], Si: [0, 0.03] }, 'International Zinc Association, EN 12844'],
+    [
+      'Zamak 3',
+      { Al: [3.7, 4.3], Cu: [0, 0.1], Mg: [0.025, 0.05], Fe: [0, 0.05], Pb: [0, 0.005], Cd: [0, 0.005], Sn: [0, 0.002], Ni: [0, 0.02], Si: [0, 0.03] },
+      'International Zinc Association, EN 12844',
+    ],
     ['ZA-27', { Al: [25, 28], Cu: [2, 2.5], Mg: [0.01, 0.02], Fe: [0, 0.1], Pb: [0, 0.004], Cd: [0, 0.003], Sn: [0, 0.002] }, 'IMF zinc properties'],
     ['A380', { Si: [7.5, 9.5], Fe: [0, 1.3], Cu: [3, 4], Mn: [0, 0.5], Mg: [0, 0.1], Ni: [0, 0.5], Zn: [0, 3], Sn: [0, 0.35] }, 'NADCA Table A-3-1 (1994)'],
-    ['EN AC-43500', { Si: [9, 11.5], Fe: [0, 0.25], Cu: [0, 0.05], Mn: [0.4, 0.8], Mg: [0.1, 0.6], Ni: [0, 0.05], Zn: [0, 0.07], Sn: [0, 0.05], Cr: [0, 0.05], Pb: [0, 0.05], Ti: [0, 0.2] }, 'data sheet after EN 1706:2020'],
+    [
+      'EN AC-43500',
+      {
+        Si: [9, 11.5],
+        Fe: [0, 0.25],
+        Cu: [0, 0.05],
+        Mn: [0.4, 0.8],
+        Mg: [0.1, 0.6],
+        Ni: [0, 0.05],
+        Zn: [0, 0.07],
+        Sn: [0, 0.05],
+        Cr: [0, 0.05],
+        Pb: [0, 0.05],
+        Ti: [0, 0.2],
+      },
+      'data sheet after EN 1706:2020',
+    ],
     ['AZ91D', { Al: [8.3, 9.7], Zn: [0.35, 1], Mn: [0.15, 0.5], Si: [0, 0.1], Cu: [0, 0.03], Ni: [0, 0.002], Fe: [0, 0.005] }, 'AZoM 8670 and 9219'],
     ['C99700', { Cu: [54, null], Zn: [19, 25], Mn: [11, 15], Ni: [4, 6], Al: [0.5, 3], Pb: [0, 2], Sn: [0, 1], Fe: [0, 1] }, 'AZoM 9044'],
   ])('composition of %s', (id, limits, _source) => expect(of(id).composition.limits).toEqual(limits));

@@ -1,12 +1,32 @@
 import { describe, expect, it } from 'vitest';
 import { STATUSES } from '../../src/kernel/status.ts';
 import { isUnit } from '../../src/kernel/units.ts';
-import { ALLOYS, type Alloy, EACH, type Figure, FILES, type Ratings, UNIT, value } from './alloys.ts';
+import { ALLOYS, type Alloy, EACH, FILES, type Figure, type Ratings, UNIT, value } from './alloys.ts';
 
 describe('physical sense and honest marks', () => {
-  const DENSITY: Record<string, [number, number]> = { zinc: [6.5, 7.2], 'zinc-aluminium': [4.8, 6.5], aluminium: [2.5, 2.9], magnesium: [1.7, 1.9], copper: [8, 9] };
+  const DENSITY: Record<string, [number, number]> = {
+    zinc: [6.5, 7.2],
+    'zinc-aluminium': [4.8, 6.5],
+    aluminium: [2.5, 2.9],
+    magnesium: [1.7, 1.9],
+    copper: [8, 9],
+  };
   const BALANCE = { zinc: 'Zn', 'zinc-aluminium': 'Zn', aluminium: 'Al', magnesium: 'Mg', copper: 'Cu', lead: 'Pb', tin: 'Sn' } as Record<string, string>;
-  const CHAMBERS: Record<string, string> = { 'Zamak 7': 'hot cold', 'ZA-8': 'hot cold', 'ZA-12': 'cold', 'ZA-27': 'cold', AZ91D: 'hot cold', AM60B: 'cold hot', AM50A: 'cold hot', magnesium: 'cold', zinc: 'hot cold', aluminium: 'cold', copper: 'cold', lead: 'hot', tin: 'hot' };
+  const CHAMBERS: Record<string, string> = {
+    'Zamak 7': 'hot cold',
+    'ZA-8': 'hot cold',
+    'ZA-12': 'cold',
+    'ZA-27': 'cold',
+    AZ91D: 'hot cold',
+    AM60B: 'cold hot',
+    AM50A: 'cold hot',
+    magnesium: 'cold',
+    zinc: 'hot cold',
+    aluminium: 'cold',
+    copper: 'cold',
+    lead: 'hot',
+    tin: 'hot',
+  };
   const figures = (alloy: Alloy): (Figure & { of: string })[] => [
     ...Object.entries(alloy.properties).flatMap(([name, p]) => [p, ...(p.others ?? [])].map((f) => ({ ...f, of: name }))),
     { ...alloy.composition, of: 'composition' },
@@ -64,8 +84,28 @@ describe('physical sense and honest marks', () => {
     expect(Object.keys(sourced ?? {}).filter((k) => k !== 'source' && k !== 'status' && k in remembered)).toEqual([]);
   });
   it('ratings read in a source are those of the two reprinted NADCA tables: four of Zn and ZA, five of Al', () => {
-    const held = EACH.flatMap(([id, a]) => (a.ratings?.sourced === undefined ? [] : [[id, Object.values(a.ratings.sourced).filter((v) => typeof v === 'number').join('')] as const]));
-    expect(Object.fromEntries(held)).toEqual({ 'Zamak 3': '1111', 'Zamak 5': '2211', 'ZA-8': '2322', 'ZA-12': '3333', '360': '12322', '380': '22214', '384': '22125', '413': '11112' });
+    const held = EACH.flatMap(([id, a]) =>
+      a.ratings?.sourced === undefined
+        ? []
+        : [
+            [
+              id,
+              Object.values(a.ratings.sourced)
+                .filter((v) => typeof v === 'number')
+                .join(''),
+            ] as const,
+          ],
+    );
+    expect(Object.fromEntries(held)).toEqual({
+      'Zamak 3': '1111',
+      'Zamak 5': '2211',
+      'ZA-8': '2322',
+      'ZA-12': '3333',
+      '360': '12322',
+      '380': '22214',
+      '384': '22125',
+      '413': '11112',
+    });
   });
   it('no exact designation names two alloys, but yellow brass, which the trade uses for both C85700 and C85800', () => {
     const systems = ['ASTM', 'UNS', 'EN number', 'EN symbol', 'JIS', 'AA', 'DIN', 'BS', 'trade'];
@@ -88,7 +128,18 @@ describe('physical sense and honest marks', () => {
       }
     }
     expect([...claims].filter(([, ids]) => ids.length > 1)).toEqual([['yellow brass', ['C85700', 'C85800']]]);
-    const known = { Z33520: 'Zamak 3', Z33525: 'Zamak 3', ZnAl4: 'Zamak 3', '46000': 'EN AC-46000', 'AlSi9Cu3(Fe)': 'EN AC-46000', '390': 'B390', A13800: 'A380', ADC12: 'ADC12', M11916: 'AZ91D', C85800: 'C85800' };
+    const known = {
+      Z33520: 'Zamak 3',
+      Z33525: 'Zamak 3',
+      ZnAl4: 'Zamak 3',
+      '46000': 'EN AC-46000',
+      'AlSi9Cu3(Fe)': 'EN AC-46000',
+      '390': 'B390',
+      A13800: 'A380',
+      ADC12: 'ADC12',
+      M11916: 'AZ91D',
+      C85800: 'C85800',
+    };
     for (const [code, id] of Object.entries(known)) expect(claims.get(code.toLowerCase())).toEqual([id]);
   });
 });

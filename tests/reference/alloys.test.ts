@@ -70,7 +70,15 @@ describe('printed customary figures convert to the stored ones', () => {
 });
 
 describe('worked examples on the stored figures', () => {
-  it.each([['Zamak 3', 6], ['ZA-27', 108], ['A380', 55], ['A413', 8], ['B390', 140], ['AZ91D', 128], ['C85800', 28]])('freezing range of %s is %d K', (id, range) => {
+  it.each([
+    ['Zamak 3', 6],
+    ['ZA-27', 108],
+    ['A380', 55],
+    ['A413', 8],
+    ['B390', 140],
+    ['AZ91D', 128],
+    ['C85800', 28],
+  ])('freezing range of %s is %d K', (id, range) => {
     expect(value(id, 'liquidus') - value(id, 'solidus')).toBe(range);
   });
   it('latent heat on the line through the two measured alloys (Materials 2024, 17(17), 4228), at the middle of Si', () => {
@@ -98,12 +106,26 @@ describe('worked examples on the stored figures', () => {
       else within(expected, value(id, 'specific_heat_liquid'), 0.5);
     }
   });
-  it.each([['Zamak 3', 425, 200, 206.8], ['A380', 660, 300, 817.5]])('heat to take out of %s from %d to %d degC is %d kJ/kg', (id, start, end, heat) => {
-    const [solidus, liquidus, cs, cl] = ['solidus', 'liquidus', 'specific_heat_solid', 'specific_heat_liquid'].map((name) => value(id, name)) as [number, number, number, number];
+  it.each([
+    ['Zamak 3', 425, 200, 206.8],
+    ['A380', 660, 300, 817.5],
+  ])('heat to take out of %s from %d to %d degC is %d kJ/kg', (id, start, end, heat) => {
+    const [solidus, liquidus, cs, cl] = ['solidus', 'liquidus', 'specific_heat_solid', 'specific_heat_liquid'].map((name) => value(id, name)) as [
+      number,
+      number,
+      number,
+      number,
+    ];
     const sensible = cl * (start - liquidus) + ((cl + cs) / 2) * (liquidus - solidus) + cs * (solidus - end);
     within(convert(sensible, 'J/kg', 'kJ/kg') + value(id, 'latent_heat'), heat, 0.15); // own arithmetic
   });
-  it.each([['Zamak 3', 0.989], ['ZA-27', 0.926], ['A380', 1.134], ['AZ91D', 1.17], ['C85800', 1.702]])('free contraction of %s from the solidus to 20 degC is %d %%', (id, share) => {
+  it.each([
+    ['Zamak 3', 0.989],
+    ['ZA-27', 0.926],
+    ['A380', 1.134],
+    ['AZ91D', 1.17],
+    ['C85800', 1.702],
+  ])('free contraction of %s from the solidus to 20 degC is %d %%', (id, share) => {
     const strain = convert(value(id, 'expansion'), 'um/(m.K)', '1/K') * (value(id, 'solidus') - 20);
     within(convert(strain, '1', '%'), share, 0.0006); // own arithmetic
     expect(share).toBeGreaterThan(property(id, 'shrink_allowance').least ?? value(id, 'shrink_allowance'));

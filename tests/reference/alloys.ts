@@ -66,8 +66,23 @@ export const within = (actual: number, expected: number, half: number): void => 
 
 /** The properties that an alloy may have, each with its one unit, in the order of the published tables. */
 export const UNIT: Record<string, string> = {
-  density: 'g/cm3', solidus: 'degC', liquidus: 'degC', specific_heat_solid: 'J/(kg.K)', specific_heat_liquid: 'J/(kg.K)',
-  latent_heat: 'kJ/kg', conductivity: 'W/(m.K)', expansion: 'um/(m.K)', electrical_conductivity: '%', tensile_strength: 'MPa',
-  yield_strength: 'MPa', elongation: '%', hardness_brinell: '1', shear_strength: 'MPa', fatigue_strength: 'MPa', modulus: 'GPa',
-  casting_temperature: 'degC', shrink_allowance: '%', solidification_shrinkage: '%',
+  density: 'g/cm3',
+  solidus: 'degC',
+  liquidus: 'degC',
+  specific_heat_solid: 'J/(kg.K)',
+  specific_heat_liquid: 'J/(kg.K)',
+  latent_heat: 'kJ/kg',
+  conductivity: 'W/(m.K)',
+  expansion: 'um/(m.K)',
+  electrical_conductivity: '%',
+  tensile_strength: 'MPa',
+  yield_strength: 'MPa',
+  elongation: '%',
+  hardness_brinell: '1',
+  shear_strength: 'MPa',
+  fatigue_strength: 'MPa',
+  modulus: 'GPa',
+  casting_temperature: 'degC',
+  shrink_allowance: '%',
+  solidification_shrinkage: '%',
 };

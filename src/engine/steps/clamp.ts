@@ -1,6 +1,6 @@
 import { Traced } from '../../kernel/traced.ts';
 import { lockingForce, offCentreCapacity, openingForce, projectedAreaTotal, slideOpeningForce, tieBarLoad } from '../../physics/clamp.ts';
-import { clampUse, feederOffset, sizingPressure, spikePressure } from '../../physics/clamp-use.ts';
+import { clampUse, feederOffset, pressureReached, sizingPressure, spikePressure } from '../../physics/clamp-use.ts';
 import { halfOf } from '../half.ts';
 import type { Ledger } from '../ledger.ts';
 import { cell, type Step, tableBlock, textBlock, valuesBlock } from '../step.ts';
@@ -15,7 +15,7 @@ export function workClamp(ledger: Ledger): void {
   const cavities = ledger.value('machine.cavities');
   clampPressure(ledger, family);
 
-  ledger.look('clamp/area-share', 'runner_used', {}, 'clamp.runner-share');
+  ledger.put(ledger.value('runner.area-share').as('clamp.runner-share'));
   ledger.look('clamp/area-share', 'overflow_used', {}, 'clamp.overflow-share');
   fileFeeder(ledger);
   const area = ledger.apply(
@@ -60,7 +60,8 @@ export function workClamp(ledger: Ledger): void {
 /** The greater of the intensified pressure of the class and the spike at the end of fill sizes the clamp. */
 function clampPressure(ledger: Ledger, family: string): void {
   const use = ledger.text('quality.use');
-  const intensified = ledger.look('clamp/pressure', 'used', { family, use }, 'clamp.pressure');
+  const wanted = ledger.look('clamp/pressure', 'used', { family, use }, 'clamp.pressure');
+  const intensified = ledger.apply(pressureReached, { wanted, available: ledger.value('machine.metal-pressure') });
   ledger.look('clamp/pressure', 'least', { family, use }, 'clamp.pressure-least');
   ledger.look('clamp/pressure', 'greatest', { family, use }, 'clamp.pressure-greatest');
   const fill = ledger.value('gate.die-pressure');
@@ -117,6 +118,7 @@ export const clampStep: Step = {
     ),
     ...valuesBlock(ledger, [
       'clamp.pressure',
+      'clamp.pressure-reached',
       'clamp.spike-pressure',
       'clamp.spike-unbraked',
       'clamp.sizing-pressure',

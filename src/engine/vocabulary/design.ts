@@ -22,6 +22,7 @@ export const DESIGN_WORDS = {
   'draft.hole-precision': numberEach('deg', 'Draft of the core per side, precision level'),
   'wall.side-area': number('cm2', 'Area of one side of the walls'),
   'wall.least': number('mm', 'Least wall that fills'),
+  'wall.least-large': number('mm', 'Least wall of large castings, another table'),
   'wall.normal': number('mm', 'Wall to aim at'),
   'wall.thinnest': number('mm', 'Thinnest wall of the part'),
   'wall.thickest': number('mm', 'Thickest wall of the part'),

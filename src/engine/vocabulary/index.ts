@@ -11,7 +11,17 @@ import { SHOT_WORDS } from './shot.ts';
 import { VENT_WORDS } from './vent.ts';
 
 /** Every value and every text fact that a plan can hold. Rules may bind these ids and no others. */
-export const VOCABULARY = { ...PART_WORDS, ...ALLOY_WORDS, ...PARTING_WORDS, ...DESIGN_WORDS, ...FILL_WORDS, ...GATE_WORDS, ...SHOT_WORDS, ...VENT_WORDS, ...MACHINE_WORDS } as const satisfies Readonly<Record<string, Word>>;
+export const VOCABULARY = {
+  ...PART_WORDS,
+  ...ALLOY_WORDS,
+  ...PARTING_WORDS,
+  ...DESIGN_WORDS,
+  ...FILL_WORDS,
+  ...GATE_WORDS,
+  ...SHOT_WORDS,
+  ...VENT_WORDS,
+  ...MACHINE_WORDS,
+} as const satisfies Readonly<Record<string, Word>>;
 
 type Words = typeof VOCABULARY;
 export type ValueId = { [K in keyof Words]: Words[K] extends NumberWord ? K : never }[keyof Words];

@@ -37,6 +37,7 @@ export const MACHINE_WORDS = {
   'cavities.demand': number('1', 'Least number of cavities for the yearly volume'),
   'cavities.use-share': number('%', 'Share of the hours in which good shots are made'),
   'clamp.pressure': number('MPa', 'Metal pressure in the cavity, intensified'),
+  'clamp.pressure-reached': number('MPa', 'Metal pressure reached in the cavity'),
   'clamp.pressure-least': number('MPa', 'Metal pressure class, least'),
   'clamp.pressure-greatest': number('MPa', 'Metal pressure class, greatest'),
   'clamp.spike-factor': number('1', 'End-of-fill spike over fill pressure, braked shot'),

@@ -21,6 +21,7 @@ export const PARTING_WORDS = {
   'parting.slides': number('1', 'Slides worked out'),
   'parting.unreachable': number('1', 'Holes and undercuts that no core reaches'),
   'parting.other-opening': text('Opening with the least work for cores'),
+  'parting.other-area': text('Whether the projected area along that opening is given'),
   'parting.core-pulls-other': number('1', 'Core pulls with that opening'),
   'parting.unreachable-other': number('1', 'Holes and undercuts that no core reaches with that opening'),
   'parting.opening-need': number('mm', 'Opening stroke that the part needs'),

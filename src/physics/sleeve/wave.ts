@@ -29,7 +29,8 @@ export const criticalSpeedEnergy = defineFormula({
   outside: 'extrapolate',
   source: ['BAR-MEIR', 'BAR-MEIR'],
   status: 'derived',
-  accuracy: 'within 2.4 % of the linear rule of the trade for 40 to 80 % fill; takes no loss in the wave, so below half fill it lies under the momentum balance',
+  accuracy:
+    'within 2.4 % of the linear rule of the trade for 40 to 80 % fill; takes no loss in the wave, so below half fill it lies under the momentum balance',
   compute: ({ diameter, fill }) => {
     const share = fill / 100;
     const depth = (1 - Math.cos(segmentAngle(share) / 2)) / 2;

@@ -1,9 +1,20 @@
 import type { Case } from '../case.ts';
 
 const LONGEST = 'derived, worked by hand: NADCA fill-time equation with remembered constants';
-const TEXTBOOK = 'Boothroyd, Dewhurst and Knight, Product Design for Manufacture and Assembly, die casting: form and temperatures from memory, arithmetic by hand';
+const TEXTBOOK =
+  'Boothroyd, Dewhurst and Knight, Product Design for Manufacture and Assembly, die casting: form and temperatures from memory, arithmetic by hand';
 
-const longest = (k: number, wall: number, gate: number, flow: number, die: number, solids: number, conversion: number, expected: number, digit: number): Case => ({
+const longest = (
+  k: number,
+  wall: number,
+  gate: number,
+  flow: number,
+  die: number,
+  solids: number,
+  conversion: number,
+  expected: number,
+  digit: number,
+): Case => ({
   formula: 'fill.longest-time',
   inputs: { k, wall, gate_temperature: gate, flow_temperature: flow, die_temperature: die, solids, conversion },
   expected,
@@ -39,5 +50,11 @@ export const cases: readonly Case[] = [
       from: `${TEXTBOOK}, ${family}`,
     })),
   ),
-  { formula: 'fill.recommended-time', inputs: { wall: 2, gate_temperature: 635, liquidus: 585, die_temperature: 220 }, expected: 18.72, tolerance: { absolute: 0.005 }, from: `${TEXTBOOK}, aluminium` },
+  {
+    formula: 'fill.recommended-time',
+    inputs: { wall: 2, gate_temperature: 635, liquidus: 585, die_temperature: 220 },
+    expected: 18.72,
+    tolerance: { absolute: 0.005 },
+    from: `${TEXTBOOK}, aluminium`,
+  },
 ];

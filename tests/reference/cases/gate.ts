@@ -22,8 +22,20 @@ const inchIndex = (velocity: number, thickness: number, density: number): number
 
 export const cases: readonly Case[] = [
   // 1 kg of AlSi9Cu3(Fe) at 2.5 g/cm3; then the mass that the manual formula A = 1000 m / (rho v t) takes for 222 mm2.
-  { formula: 'gate.flow-volume', inputs: { mass: 1, density: 2.5 }, expected: 400, tolerance: { relative: 1e-12 }, from: 'Foundry Lexicon, gate area (GL-GATE-AREA): liquid density of AlSi9Cu3(Fe) 2.5 g/cm3; quotient by hand' },
-  { formula: 'gate.flow-volume', inputs: { mass: 1.25, density: 2.5 }, expected: (222.2 * 45 * 50) / 1000, tolerance: { relative: 5e-4 }, from: 'Foundry Lexicon, gate area (GL-GATE-AREA): 1000 x 1250 g / (2.5 x 45 x 50) = 222.2 mm2, back to the volume' },
+  {
+    formula: 'gate.flow-volume',
+    inputs: { mass: 1, density: 2.5 },
+    expected: 400,
+    tolerance: { relative: 1e-12 },
+    from: 'Foundry Lexicon, gate area (GL-GATE-AREA): liquid density of AlSi9Cu3(Fe) 2.5 g/cm3; quotient by hand',
+  },
+  {
+    formula: 'gate.flow-volume',
+    inputs: { mass: 1.25, density: 2.5 },
+    expected: (222.2 * 45 * 50) / 1000,
+    tolerance: { relative: 5e-4 },
+    from: 'Foundry Lexicon, gate area (GL-GATE-AREA): 1000 x 1250 g / (2.5 x 45 x 50) = 222.2 mm2, back to the volume',
+  },
 
   { formula: 'gate.flow', inputs: { volume: 500, time: 50 }, expected: 10, tolerance: { relative: 1e-12 }, from: NOTES },
   { formula: 'gate.flow', inputs: { volume: 207.5, time: 40 }, expected: 5.189, tolerance: { absolute: 0.002 }, from: WORKSHEET },
@@ -32,8 +44,20 @@ export const cases: readonly Case[] = [
   { formula: 'gate.velocity-from-flow', inputs: { flow: 10.053, area: 222 }, expected: 45.3, tolerance: { absolute: 0.05 }, from: SHOT },
   { formula: 'gate.velocity-from-flow', inputs: { flow: 2.33, area: 58.25 }, expected: 40, tolerance: { absolute: 0.05 }, from: HUB },
   { formula: 'gate.width', inputs: { area: 222, thickness: 1.48 }, expected: 150, tolerance: { absolute: 0.5 }, from: NOTES },
-  { formula: 'gate.width', inputs: { area: 129.7, thickness: 0.833 }, expected: 155.7, tolerance: { absolute: 0.05 }, from: `${WORKSHEET}, a third of the wall` },
-  { formula: 'gate.width', inputs: { area: 129.7, thickness: 0.625 }, expected: 207.5, tolerance: { absolute: 0.05 }, from: `${WORKSHEET}, a quarter of the wall` },
+  {
+    formula: 'gate.width',
+    inputs: { area: 129.7, thickness: 0.833 },
+    expected: 155.7,
+    tolerance: { absolute: 0.05 },
+    from: `${WORKSHEET}, a third of the wall`,
+  },
+  {
+    formula: 'gate.width',
+    inputs: { area: 129.7, thickness: 0.625 },
+    expected: 207.5,
+    tolerance: { absolute: 0.05 },
+    from: `${WORKSHEET}, a quarter of the wall`,
+  },
 
   ...ATOMISED.flatMap(([thickness, ...velocities]) =>
     velocities.flatMap((pair, alloy) =>
@@ -47,7 +71,13 @@ export const cases: readonly Case[] = [
     ),
   ),
   // 475 in inch units is 6.251e5 in SI units, so the two forms must keep that ratio at any point.
-  ...([[25.3, 1, 2500], [48, 0.5, 1650], [30, 0.4, 6100]] as const).map(([velocity, thickness, density]) => ({
+  ...(
+    [
+      [25.3, 1, 2500],
+      [48, 0.5, 1650],
+      [30, 0.4, 6100],
+    ] as const
+  ).map(([velocity, thickness, density]) => ({
     formula: 'gate.atomisation-index',
     inputs: { velocity, thickness, density },
     expected: (inchIndex(velocity, thickness, density) / 475) * 6.251e5,

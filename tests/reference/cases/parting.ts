@@ -33,12 +33,18 @@ export const cases: readonly Case[] = [
   { formula: 'slide.pin-angle-needed', inputs: { stroke: 100, opening: 100 }, expected: 45, tolerance: exact, from: 'limiting case: equal legs' },
   { formula: 'slide.lock-angle', inputs: { pin_angle: 18, extra: 2 }, expected: 20, tolerance: exact, from: TOOLMAKER },
   { formula: 'slide.lock-angle', inputs: { pin_angle: 18, extra: 3 }, expected: 21, tolerance: exact, from: TOOLMAKER },
-  { formula: 'slide.core-face', inputs: { diameter: 20, count: 1 }, expected: 3.1416, tolerance: { absolute: 0.0001 }, from: `${HAND}circle of 1 cm radius` },
   {
     formula: 'slide.core-face',
-    inputs: { diameter: 10, count: 4 },
-    expected: 3.1416,
-    tolerance: { absolute: 0.0001 },
+    inputs: { diameter: 30, count: 1 },
+    expected: 7.069,
+    tolerance: { absolute: 0.0005 },
+    from: `${HAND}circle of 1.5 cm radius, 2.25 pi`,
+  },
+  {
+    formula: 'slide.core-face',
+    inputs: { diameter: 15, count: 4 },
+    expected: 7.069,
+    tolerance: { absolute: 0.0005 },
     from: `${HAND}four circles of half that radius`,
   },
   {

@@ -15,22 +15,87 @@ const HEATS = [
 ] as const;
 
 export const cases: readonly Case[] = [
-  { formula: 'machine.mean-rate', inputs: { least_rate: 40, greatest_rate: 200 }, expected: 89.44, tolerance: { absolute: 0.005 }, from: `${RATES}: aluminium, sqrt(8000)` },
-  { formula: 'machine.mean-rate', inputs: { least_rate: 200, greatest_rate: 550 }, expected: 331.7, tolerance: { absolute: 0.05 }, from: `${RATES}: zinc, sqrt(110000)` },
-  { formula: 'machine.hours-needed', inputs: { parts: 180000, cavities: 2, rate: 60, use_share: 75 }, expected: 2000, tolerance: { relative: 1e-12 }, from: 'derived, worked by hand: 90 good parts an hour' },
+  {
+    formula: 'machine.mean-rate',
+    inputs: { least_rate: 40, greatest_rate: 200 },
+    expected: 89.44,
+    tolerance: { absolute: 0.005 },
+    from: `${RATES}: aluminium, sqrt(8000)`,
+  },
+  {
+    formula: 'machine.mean-rate',
+    inputs: { least_rate: 200, greatest_rate: 550 },
+    expected: 331.7,
+    tolerance: { absolute: 0.05 },
+    from: `${RATES}: zinc, sqrt(110000)`,
+  },
+  {
+    formula: 'machine.hours-needed',
+    inputs: { parts: 180000, cavities: 2, rate: 60, use_share: 75 },
+    expected: 2000,
+    tolerance: { relative: 1e-12 },
+    from: 'derived, worked by hand: 90 good parts an hour',
+  },
 
   // 4000 h at 60 shots an hour, 80 % in use, 5 % rejected: 182,400 good parts a year from one cavity.
-  ...([[182400, 1], [182401, 2], [364800, 2], [600000, 4]] as const).map(([parts_per_year, expected]) => ({
-    formula: 'cavities.demand', inputs: { parts_per_year, hours_per_year: 4000, shots_per_hour: 60, use_share: 80, reject_share: 5 }, expected, tolerance: { absolute: 1e-12 }, from: 'derived, worked by hand: 182,400 good parts a year from one cavity',
+  ...(
+    [
+      [182400, 1],
+      [182401, 2],
+      [364800, 2],
+      [600000, 4],
+    ] as const
+  ).map(([parts_per_year, expected]) => ({
+    formula: 'cavities.demand',
+    inputs: { parts_per_year, hours_per_year: 4000, shots_per_hour: 60, use_share: 80, reject_share: 5 },
+    expected,
+    tolerance: { absolute: 1e-12 },
+    from: 'derived, worked by hand: 182,400 good parts a year from one cavity',
   })),
   // n >= L K t_c / t_m: 50,000 parts, K = 1/0.9, 90 s each, 1,000,000 s at hand: 5.0 cavities.
-  { formula: 'cavities.demand', inputs: { parts_per_year: 50000, hours_per_year: 1e6 / 3600, shots_per_hour: 40, use_share: 100, reject_share: 10 }, expected: 5, tolerance: { absolute: 1e-12 }, from: 'page on mould cavities (ZHILIAN-CAVITIES, vendor), form n = L K t_c / t_m; numbers by hand' },
+  {
+    formula: 'cavities.demand',
+    inputs: { parts_per_year: 50000, hours_per_year: 1e6 / 3600, shots_per_hour: 40, use_share: 100, reject_share: 10 },
+    expected: 5,
+    tolerance: { absolute: 1e-12 },
+    from: 'page on mould cavities (ZHILIAN-CAVITIES, vendor), form n = L K t_c / t_m; numbers by hand',
+  },
 
-  { formula: 'die.block-width', inputs: { cavities: 2, envelope: 100, steel_between: 75, steel_to_edge: 75, extra: 125 }, expected: 550, tolerance: { absolute: 1e-9 }, from: CLEARANCES },
-  { formula: 'die.block-width', inputs: { cavities: 1, envelope: 240, steel_between: 75, steel_to_edge: 75 }, expected: 390, tolerance: { absolute: 1e-9 }, from: CLEARANCES },
-  { formula: 'die.opening-stroke', inputs: { depth: 150 }, expected: 420, tolerance: { absolute: 1e-9 }, from: 'from memory: textbook rule 2 D + 12 in centimetres, 42 cm for a part 15 cm deep' },
-  { formula: 'die.steel-around', inputs: { area: 200, small: 50, common: 75, growth: 5 }, expected: 85, tolerance: { absolute: 1e-9 }, from: 'from memory: textbook rule, 75 mm and 5 mm for each 100 cm2 of cavity' },
-  { formula: 'die.steel-around', inputs: { area: 50, small: 50, common: 75, growth: 5 }, expected: 65, tolerance: { absolute: 1e-9 }, from: 'derived, worked by hand: half way from 50 to 75 mm, and 2.5 mm' },
+  {
+    formula: 'die.block-width',
+    inputs: { cavities: 2, envelope: 100, steel_between: 75, steel_to_edge: 75, extra: 125 },
+    expected: 550,
+    tolerance: { absolute: 1e-9 },
+    from: CLEARANCES,
+  },
+  {
+    formula: 'die.block-width',
+    inputs: { cavities: 1, envelope: 240, steel_between: 75, steel_to_edge: 75 },
+    expected: 390,
+    tolerance: { absolute: 1e-9 },
+    from: CLEARANCES,
+  },
+  {
+    formula: 'die.opening-stroke',
+    inputs: { depth: 150 },
+    expected: 420,
+    tolerance: { absolute: 1e-9 },
+    from: 'from memory: textbook rule 2 D + 12 in centimetres, 42 cm for a part 15 cm deep',
+  },
+  {
+    formula: 'die.steel-around',
+    inputs: { area: 200, small: 50, common: 75, growth: 5 },
+    expected: 85,
+    tolerance: { absolute: 1e-9 },
+    from: 'from memory: textbook rule, 75 mm and 5 mm for each 100 cm2 of cavity',
+  },
+  {
+    formula: 'die.steel-around',
+    inputs: { area: 50, small: 50, common: 75, growth: 5 },
+    expected: 65,
+    tolerance: { absolute: 1e-9 },
+    from: 'derived, worked by hand: half way from 50 to 75 mm, and 2.5 mm',
+  },
 
   ...HEATS.map(([alloy, gate_temperature, liquidus, solidus, eject_temperature, cp_liquid, cp_solid, latent, expected]) => ({
     formula: 'heat.per-mass',

@@ -22,20 +22,80 @@ const TABLE = [
 ] as const;
 
 export const cases: readonly Case[] = [
-  ...TABLE.map(([friction_length, , expected]) => ({ formula: 'vent.choked-velocity', inputs: { gas_temperature: T_300, friction_length }, expected, tolerance: { absolute: 0.06 }, from: FANNO })),
-  ...TABLE.map(([friction_length, expected]) => ({ formula: 'vent.entry-mach', inputs: { friction_length }, expected, tolerance: { absolute: 0.00006 }, from: FANNO })),
+  ...TABLE.map(([friction_length, , expected]) => ({
+    formula: 'vent.choked-velocity',
+    inputs: { gas_temperature: T_300, friction_length },
+    expected,
+    tolerance: { absolute: 0.06 },
+    from: FANNO,
+  })),
+  ...TABLE.map(([friction_length, expected]) => ({
+    formula: 'vent.entry-mach',
+    inputs: { friction_length },
+    expected,
+    tolerance: { absolute: 0.00006 },
+    from: FANNO,
+  })),
   { formula: 'vent.entry-mach', inputs: { friction_length: 1.0691 }, expected: 0.5, tolerance: { absolute: 0.00005 }, from: GAS_TABLES },
   { formula: 'vent.entry-mach', inputs: { friction_length: 5.2993 }, expected: 0.3, tolerance: { absolute: 0.00005 }, from: GAS_TABLES },
   // No friction: speed of sound times 1 / 1.2^3, with the speed of sound 347.22 m/s at 300 K.
-  { formula: 'vent.choked-velocity', inputs: { gas_temperature: T_300 }, expected: 347.22 / 1.728, tolerance: { relative: 2e-5 }, from: 'limiting case: choked without friction, 0.5787 times the speed of sound' },
+  {
+    formula: 'vent.choked-velocity',
+    inputs: { gas_temperature: T_300 },
+    expected: 347.22 / 1.728,
+    tolerance: { relative: 2e-5 },
+    from: 'limiting case: choked without friction, 0.5787 times the speed of sound',
+  },
 
-  { formula: 'vent.friction-length', inputs: { depth: 0.12, land: 25, friction: 0.012 }, expected: 5, tolerance: { relative: 1e-9 }, from: 'derived, worked by hand: 4 x 0.012 x 25 / 0.24' },
-  ...([[340, 50.4], [200, 85.7], [100, 171.4]] as const).map(([velocity, expected]) => ({ formula: 'vent.area', inputs: { gas_volume: 600, time: 35, velocity }, expected, tolerance: { absolute: 0.05 }, from: AREA })),
-  ...([[98, 340], [167, 200]] as const).map(([time, velocity]) => ({ formula: 'vent.area', inputs: { gas_volume: 2000, time, velocity }, expected: 60, tolerance: { relative: 0.005 }, from: EVACUATION })),
+  {
+    formula: 'vent.friction-length',
+    inputs: { depth: 0.12, land: 25, friction: 0.012 },
+    expected: 5,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: 4 x 0.012 x 25 / 0.24',
+  },
+  ...(
+    [
+      [340, 50.4],
+      [200, 85.7],
+      [100, 171.4],
+    ] as const
+  ).map(([velocity, expected]) => ({
+    formula: 'vent.area',
+    inputs: { gas_volume: 600, time: 35, velocity },
+    expected,
+    tolerance: { absolute: 0.05 },
+    from: AREA,
+  })),
+  ...(
+    [
+      [98, 340],
+      [167, 200],
+    ] as const
+  ).map(([time, velocity]) => ({
+    formula: 'vent.area',
+    inputs: { gas_volume: 2000, time, velocity },
+    expected: 60,
+    tolerance: { relative: 0.005 },
+    from: EVACUATION,
+  })),
   { formula: 'vent.width', inputs: { area: 85.7, depth: 0.12 }, expected: 714, tolerance: { absolute: 0.5 }, from: `${AREA}; vents 0.12 mm deep` },
 
-  ...([[0.5, 4.17, 0.005], [0.8, 1.71, 0.005], [1, 1, 0.005], [1.2, 0.61, 0.005], [1.5, 0.31, 0.005], [2, 0.11, 0.005]] as const).map(([area_ratio, expected, absolute]) => ({
-    formula: 'vent.residual-pressure-choked', inputs: { area_ratio }, expected, tolerance: { absolute }, from: BALANCE,
+  ...(
+    [
+      [0.5, 4.17, 0.005],
+      [0.8, 1.71, 0.005],
+      [1, 1, 0.005],
+      [1.2, 0.61, 0.005],
+      [1.5, 0.31, 0.005],
+      [2, 0.11, 0.005],
+    ] as const
+  ).map(([area_ratio, expected, absolute]) => ({
+    formula: 'vent.residual-pressure-choked',
+    inputs: { area_ratio },
+    expected,
+    tolerance: { absolute },
+    from: BALANCE,
   })),
   // The gas left is (1 + 3 (1.58489 - 1))^-5 = 0.006304 of the start, and the pressure 0.06304^1.4.
   { formula: 'vent.residual-pressure-choked', inputs: { area_ratio: 3 }, expected: 0.02087, tolerance: { relative: 0.001 }, from: BALANCE },

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { derivationText } from '../../../src/report/derivation.ts';
 import { applyFormula, Traced } from '../../../src/kernel/traced.ts';
+import { derivationText } from '../../../src/report/derivation.ts';
 import { area, double, FORCE, pressure, stroke } from './hand-made.ts';
 
 describe('the tree of one value', () => {
@@ -49,6 +49,6 @@ describe('the tree of one value', () => {
 
   test('a text of the user cannot act on the terminal', () => {
     const value = Traced.input('test.x', 1, 'mm', { source: 'PART', written: '1 mm\u001b[2J', note: 'a\u0007b' });
-    expect(derivationText(value, new Map())).toBe('test.x = 1 mm<U+001B>[2J\n    drawing; a<U+0007>b\n');
+    expect(derivationText(value, new Map())).toBe('test.x = 1 mm<U+001B>[2J\n  drawing; a<U+0007>b\n');
   });
 });

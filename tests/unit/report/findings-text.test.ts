@@ -14,7 +14,9 @@ function finding(place: Place | undefined, more: Partial<Diagnostic> = {}): Diag
 
 /** The lines of the frame: the line before, the line, the carets. */
 function frame(place: Place): string[] {
-  return findingsText([finding(place)]).split('\n').slice(1, -3);
+  return findingsText([finding(place)])
+    .split('\n')
+    .slice(1, -3);
 }
 
 /** The characters of the shown line that the carets stand under, for text whose characters take one column each. */

@@ -17,7 +17,23 @@ function numbers(value: unknown, path: readonly string[] = []): string[] {
 describe('plan as JSON', () => {
   test('keys come in the order of the contract', () => {
     expect(Object.keys(data)).toEqual([
-      'format', 'tool', 'standing', 'part', 'alloy', 'plant', 'decisions', 'texts', 'values', 'sections', 'findings', 'cautions', 'unchecked', 'judged', 'unverified', 'checkFirst', 'sources',
+      'format',
+      'tool',
+      'standing',
+      'part',
+      'alloy',
+      'plant',
+      'decisions',
+      'texts',
+      'values',
+      'sections',
+      'findings',
+      'cautions',
+      'unchecked',
+      'judged',
+      'unverified',
+      'checkFirst',
+      'sources',
     ]);
     expect(data.format).toBe('plan/1');
   });
@@ -31,14 +47,22 @@ describe('plan as JSON', () => {
 
   test('a formula value names its formula, a table value its table, and both their parents', () => {
     expect(data.values['test.force']).toEqual({
-      title: 'Title of test.force', value: 720, unit: 'kN', kind: 'formula', formula: 'test.force', parents: ['test.pressure', 'test.area'], source: ['KEY-A table 3'], status: 'memory', range: 'inside',
+      title: 'Title of test.force',
+      value: 720,
+      unit: 'kN',
+      kind: 'formula',
+      formula: 'test.force',
+      parents: ['test.pressure', 'test.area'],
+      source: ['KEY-A table 3'],
+      status: 'memory',
+      range: 'inside',
     });
     expect(data.values['test.pressure'].table).toBe('test/pressure');
     expect(data.values['test.double'].parents).toEqual(['test.force']);
   });
 
   test('an input says what was written, where, and of which item', () => {
-    expect(data.values['hole.diameter[H1]']).toMatchObject({ written: '8.5 mm', item: 'H1', at: { file: 'cover.part.yaml', line: 5, column: 24 } });
+    expect(data.values['hole.diameter[H1]']).toMatchObject({ written: '8.5 mm', item: 'H1', at: { file: 'cover.part.yaml', line: 5, column: 25 } });
   });
 
   test('every parent is there, even one that no section filed', () => {

@@ -15,6 +15,7 @@ export function reviewWalls(ledger: Ledger): void {
   if (lookQuietly(ledger, 'wall/by-area', 'least', { family, area }, 'wall.least', { title }) !== undefined) {
     ledger.look('wall/by-area', 'normal', { family, area }, 'wall.normal');
   }
+  lookQuietly(ledger, 'wall/faq-minimum', 'least', { family, size: 'large' }, 'wall.least-large', { title: 'Least wall of large castings' });
   ledger.attempt('wall.usual-greatest', 'Greatest wall', () => {
     ledger.lookIfAny('wall/greatest', 'usual', { family }, 'wall.usual-greatest');
     lookQuietly(ledger, 'wall/greatest', 'absolute', { family }, 'wall.absolute-greatest', { title: 'Thickest section' });

@@ -20,8 +20,10 @@ const STOPS: readonly { readonly id: string; readonly needs: 'clamp' | 'shot'; r
   { id: 'clamp/off-centre', needs: 'clamp', machine: true },
   { id: 'shot/metal-pressure', needs: 'shot' },
   { id: 'sleeve/fill-greatest', needs: 'shot' },
+  { id: 'sleeve/fill-vertical', needs: 'shot' },
   { id: 'sleeve/plunger-speed', needs: 'shot' },
   { id: 'pot/stroke', needs: 'shot' },
+  { id: 'pot/plunger-speed', needs: 'shot' },
   { id: 'clamp/usual-use', needs: 'shot', soft: true },
   { id: 'sleeve/fill-least', needs: 'shot', soft: true },
 ];

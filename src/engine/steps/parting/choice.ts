@@ -77,6 +77,7 @@ function compare(a: Opening, b: Opening): number {
 function fileOther(ledger: Ledger, tried: readonly Opening[]): void {
   const least = [...tried].sort(compare)[0] as Opening;
   ledger.setText('parting.other-opening', least.text);
+  ledger.setText('parting.other-area', least.area === undefined ? 'not given' : 'given');
   ledger.put(ledger.value('parting.core-pulls-tried', least.text).as('parting.core-pulls-other'));
   ledger.put(ledger.value('parting.unreachable-tried', least.text).as('parting.unreachable-other'));
 }
