@@ -2,7 +2,7 @@ import { defineFormula } from '../kernel/formula.ts';
 
 /** Inputs that the draft formulas share. The constant is in its inch form, so the lengths are turned into inches. */
 const DRAFT_INPUTS = {
-  length: { symbol: 'L', unit: 'mm', meaning: 'depth of draw of the surface', range: [2.5, 127] },
+  length: { symbol: 'L', unit: 'mm', meaning: 'depth of draw of the surface', range: [1, 250] },
   constant: { symbol: 'C', unit: '1', meaning: 'draft constant of alloy family and surface, inch form (1/in^0.5)', range: [17, 120] },
   factor: { symbol: 'k', unit: '1', meaning: 'factor of the precision level: 1 standard, 0.8 precision', range: [0.8, 1], default: 1 },
 } as const;
