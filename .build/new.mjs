@@ -141,7 +141,11 @@ export function ${camel(name)}Report(plan: Plan): string {
 const chosen = KINDS[kind];
 const parts = chosen?.parts(id ?? '');
 if (chosen === undefined || id === undefined || parts === undefined || !/^[a-z][a-z0-9./-]*$/.test(id)) {
-  console.error(`npm run new KIND ID\n${Object.entries(KINDS).map(([name, entry]) => `  ${name} ${entry.form}`).join('\n')}`);
+  console.error(
+    `npm run new KIND ID\n${Object.entries(KINDS)
+      .map(([name, entry]) => `  ${name} ${entry.form}`)
+      .join('\n')}`,
+  );
   process.exit(2);
 }
 for (const [path, text] of Object.entries(chosen.files(parts))) {

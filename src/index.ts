@@ -113,7 +113,8 @@ export function explain(rulebook: Rulebook, id: string): { readonly text: string
   const codes = findingCodes();
   const entries = findEntries(rulebook, id);
   const range = id.startsWith('range/') ? findEntries(rulebook, id.slice('range/'.length)) : [];
-  const meaning = codes[id] ?? (range.length > 0 ? codes['range/…'] : undefined);
+  // A quantity is read in the same way for a file and for `calc`.
+  const meaning = codes[id] ?? codes[id.replace(/^calc\//, 'spec/')] ?? (range.length > 0 ? codes['range/…'] : undefined);
   const parts = [
     ...(entries.length === 0 ? [] : [entriesText(entries)]),
     ...(meaning === undefined ? [] : [codeText(id, meaning)]),

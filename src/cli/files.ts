@@ -19,8 +19,17 @@ const STDIN_NAME = 'stdin';
  */
 export async function readText(name: string, io: Io): Promise<SourceText> {
   const shown = name === '-' ? STDIN_NAME : name;
-  const bytes = name === '-' ? await readLimited(io.stdin, shown) : await readFile(name);
+  const bytes = name === '-' ? await readStdin(io, shown) : await readFile(name);
   return { name: shown, text: decode(bytes, shown) };
+}
+
+async function readStdin(io: Io, name: string): Promise<Buffer> {
+  try {
+    return await readLimited(io.stdin, name);
+  } catch (error) {
+    if (error instanceof BadInput) throw error;
+    throw fault(name, 'not-readable', `standard input cannot be read: ${reason(error)}`, 'check what is behind it');
+  }
 }
 
 function fault(name: string, code: string, message: string, fix: string): BadInput {
@@ -116,6 +125,8 @@ export async function writeWhole(path: string, text: string): Promise<void> {
     }
     await rename(name, target);
   } catch (error) {
+    // A pipe whose reader has gone away is no fault, as on standard output.
+    if ((error as NodeJS.ErrnoException).code === 'EPIPE') return;
     if (temporary !== undefined) await unlink(temporary).catch(() => undefined);
     throw fault(path, 'not-writable', `the file cannot be written: ${reason(error)}`, 'check the folder and its permissions; nothing was changed');
   }

@@ -1,8 +1,9 @@
+import { checkNumbers, Refusal } from '../kernel/apply.ts';
 import type { Diagnostic } from '../kernel/diagnostic.ts';
 import type { Formula, FormulaInput } from '../kernel/formula.ts';
 import { readQuantity, readUnit } from '../kernel/quantity.ts';
 import { nearestWord, nearestWords, orList } from '../kernel/spelling.ts';
-import { checkNumbers, type RangeVerdict, Refusal } from '../kernel/traced.ts';
+import type { RangeVerdict } from '../kernel/traced.ts';
 import { convert, dimensionOf, type Unit, unitsOf } from '../kernel/units.ts';
 import { FORMULAS, formulaById } from '../physics/index.ts';
 

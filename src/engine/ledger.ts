@@ -1,9 +1,10 @@
+import { applyFormula, type FormulaArguments, Refusal } from '../kernel/apply.ts';
 import type { Diagnostic } from '../kernel/diagnostic.ts';
 import type { Formula, FormulaInputs } from '../kernel/formula.ts';
 import type { Place } from '../kernel/place.ts';
 import { readQuantity } from '../kernel/quantity.ts';
 import type { SourceRef, Status } from '../kernel/status.ts';
-import { applyFormula, type FormulaArguments, Refusal, Traced } from '../kernel/traced.ts';
+import { Traced } from '../kernel/traced.ts';
 import { convert, dimensionOf, type Unit } from '../kernel/units.ts';
 import { type AxisValue, readTable } from '../rulebook/lookup.ts';
 import type { Alloy, Rulebook } from '../rulebook/types.ts';
@@ -71,7 +72,8 @@ export class Ledger {
     if (word === undefined || 'text' in word) throw new TypeError(`${traced.id} is not in the vocabulary`);
     if (word.unit !== traced.unit) throw new TypeError(`${traced.id} is filed in ${traced.unit}, the vocabulary says ${word.unit}`);
     if (this.values.has(traced.id)) throw new TypeError(`${traced.id} is filed twice`);
-    const kept = traced.kind === 'pinned' ? traced : (this.#pinned(traced.id, traced.unit, traced) ?? traced);
+    const shown = word.decimals === undefined ? traced : traced.printedWith(word.decimals);
+    const kept = traced.kind === 'pinned' ? traced : (this.#pinned(traced.id, traced.unit, shown) ?? shown);
     this.values.set(kept.id, kept);
     return kept;
   }

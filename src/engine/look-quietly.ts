@@ -1,4 +1,4 @@
-import { Refusal } from '../kernel/traced.ts';
+import { Refusal } from '../kernel/apply.ts';
 import type { AxisValue } from '../rulebook/lookup.ts';
 import type { Ledger } from './ledger.ts';
 import { fullId, type ValueId } from './vocabulary/index.ts';

@@ -1,5 +1,6 @@
+import { Refusal } from '../kernel/apply.ts';
 import { formatNumber, formatQuantity } from '../kernel/format.ts';
-import { Refusal, Traced } from '../kernel/traced.ts';
+import { Traced } from '../kernel/traced.ts';
 import type { Unit } from '../kernel/units.ts';
 import { type Ledger, Missing } from './ledger.ts';
 import { type UnitOf, type ValueId, wordOf } from './vocabulary/index.ts';

@@ -19,17 +19,20 @@ export const wallRatio = defineFormula({
   compute: ({ greatest, least }) => greatest / least,
 });
 
-/** Area of one side of the walls of a part: half of its surface. */
+/** Area of one side of the largest wall of a part, at most: the part seen along the die opening, or half of its surface. */
 export const sideArea = defineFormula({
   id: 'wall.side-area',
-  title: 'Area of one side of the walls',
+  title: 'Area of one side of the largest wall, at most',
   symbol: 'A_1',
-  inputs: { surface: { symbol: 'A_s', unit: 'cm2', meaning: 'whole surface of the part, both sides of its walls', range: [1, 100000] } },
+  inputs: {
+    projected: { symbol: 'A_p', unit: 'cm2', meaning: 'projected area of the part along the die opening', range: [0.5, 20000] },
+    surface: { symbol: 'A_s', unit: 'cm2', meaning: 'whole surface of the part, both sides of its walls', range: [1, 100000] },
+  },
   unit: 'cm2',
-  equation: 'A_s / 2',
+  equation: 'min(A_p, A_s / 2)',
   outside: 'extrapolate',
   source: [],
   status: 'derived',
-  accuracy: 'exact for a shell; a part of several faces has smaller single walls, so the least wall found is on the safe side',
-  compute: ({ surface }) => surface / 2,
+  accuracy: 'an upper bound: a part of several faces has smaller single walls, so the least wall found is on the safe side',
+  compute: ({ projected, surface }) => Math.min(projected, surface / 2),
 });

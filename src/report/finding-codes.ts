@@ -4,6 +4,8 @@ export const FINDING_CODES: Readonly<Record<string, string>> = {
   'spec/ambiguous-alloy': 'The designation fits several alloys, or is only near to one. Write the id of the one that is meant.',
   'spec/unknown-pin': 'A pinned id names no plan value and no decision. See "diewright list values" and "diewright list choices".',
   'pin/not-used': 'A pinned value was not used, because this plan does not work it out. Remove the pin, or check why.',
+  'machine/no-machine': 'The plant has no machine of the kind that the part needs. Plan with another plant, or add such a machine.',
+  'machine/not-worked-out': 'A machine was passed over because a figure that it is judged by could not be worked out; the message says which.',
   'table/no-figure': 'A table has no published figure for this case. Decide it with the die caster and pin the value.',
   'range/…': 'A value lies outside the range in which the formula or table named after the stroke holds. The message says what was done about it.',
   'file/not-found': 'There is no such file.',

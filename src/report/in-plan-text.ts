@@ -40,7 +40,7 @@ function usedValues(plan: Plan, limit: Limit, item: string | undefined): string[
 }
 
 /** A decision of a plan: what was taken, why, on what, and what else was possible. */
-export function decisionInPlan(plan: Plan, decision: Decision): string {
+function decisionInPlan(plan: Plan, decision: Decision): string {
   return fieldsText(`${decision.id}: ${decision.title}`, [
     ['taken', decision.value],
     ['because', decision.because],

@@ -5,8 +5,8 @@ import type { Place } from '../kernel/place.ts';
 import type { Traced } from '../kernel/traced.ts';
 import { jsonText } from './json-text.ts';
 
-export const PLAN_FORMAT = 'plan/1';
-export const PLANS_FORMAT = 'plans/1';
+const PLAN_FORMAT = 'plan/1';
+const PLANS_FORMAT = 'plans/1';
 
 /** One plan as JSON. Numbers stand in values (and in lines and columns) only; everything else refers to them by id. */
 export function planJson(plan: Plan): string {
@@ -90,7 +90,7 @@ function decisionRecord(decision: Decision, value: Traced | undefined) {
   };
 }
 
-export function findingRecord(finding: Diagnostic) {
+function findingRecord(finding: Diagnostic) {
   return {
     code: finding.code,
     severity: finding.severity,

@@ -3,10 +3,9 @@ import type { LocatedYaml } from '../kernel/located-yaml.ts';
 import { didYouMean } from '../kernel/spelling.ts';
 import { sourceKey } from '../kernel/status.ts';
 import { dimensionOf, isUnit } from '../kernel/units.ts';
-import type { Vocabulary } from './compile.ts';
 import { expressionFault, parseExpression } from './expression.ts';
 import { parseTemplate } from './template.ts';
-import type { Binding, Given, Origin, Rulebook, Table } from './types.ts';
+import type { Binding, Given, Origin, Rulebook, Table, Vocabulary } from './types.ts';
 
 /** Sources that need no entry in the bibliography: what the user wrote, and our own decisions. */
 const OWN_SOURCES = new Set(['PART', 'PLANT']);

@@ -2,14 +2,10 @@ import type * as z from 'zod';
 import type { Diagnostic } from '../kernel/diagnostic.ts';
 import { type LocatedYaml, readLocatedYaml } from '../kernel/located-yaml.ts';
 import type { SourceText } from '../kernel/place.ts';
-import type { Unit } from '../kernel/units.ts';
 import { buildAlloys, buildCautions, buildChoices, buildLimit, buildSources, buildTable } from './build.ts';
 import { checkRulebook } from './check.ts';
 import { alloyFile, cautionFile, choiceFile, limitFile, sourcesFile, tableFile } from './schema.ts';
-import type { Alloy, Caution, Choice, Limit, Rulebook, Source, Table } from './types.ts';
-
-/** What a value id of a plan is: a number in this unit, a text, or unknown. */
-export type Vocabulary = (id: string) => { readonly unit: Unit } | { readonly text: true } | undefined;
+import type { Alloy, Caution, Choice, Limit, Rulebook, Source, Table, Vocabulary } from './types.ts';
 
 export interface Compiled {
   readonly rulebook: Rulebook;

@@ -1,6 +1,7 @@
+import { Refusal } from '../kernel/apply.ts';
 import { formatNumber } from '../kernel/format.ts';
 import { mergeSources, weakest } from '../kernel/status.ts';
-import { type RangeVerdict, Refusal, Traced } from '../kernel/traced.ts';
+import { type RangeVerdict, Traced } from '../kernel/traced.ts';
 import { convert, type Unit } from '../kernel/units.ts';
 import type { Axis, Figure, Table, TableRow } from './types.ts';
 

@@ -159,3 +159,6 @@ export interface Source {
   readonly vendor?: boolean;
   readonly errata?: readonly string[];
 }
+
+/** What a value id of a plan is: a number in this unit, a text, or unknown. */
+export type Vocabulary = (id: string) => { readonly unit: Unit } | { readonly text: true } | undefined;

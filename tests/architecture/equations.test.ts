@@ -26,7 +26,8 @@ function generator(seedText: string): () => number {
 /** Points inside the ranges that satisfy the conditions: random ones, and random ones with one input at an end of its range. */
 function points(formula: Formula): Numbers[] {
   const random = generator(formula.id);
-  const draw = (): Numbers => Object.fromEntries(Object.entries(formula.inputs).map(([name, { range }]) => [name, range[0] + random() * (range[1] - range[0])]));
+  const draw = (): Numbers =>
+    Object.fromEntries(Object.entries(formula.inputs).map(([name, { range }]) => [name, range[0] + random() * (range[1] - range[0])]));
   const holds = (numbers: Numbers): boolean => (formula.requires ?? []).every((condition) => condition.holds(numbers));
   const found: Numbers[] = [];
   for (let tries = 0; found.length < POINTS && tries < 400 * POINTS; tries += 1) {
@@ -73,7 +74,9 @@ function namesIn(equation: string): string[] {
 describe('the catalogue', () => {
   it('holds every formula that a file of src/physics exports', async () => {
     const folder = new URL('../../src/physics/', import.meta.url);
-    const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ts') && name !== 'index.ts' && !name.startsWith('solve'));
+    const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(
+      (name) => name.endsWith('.ts') && name !== 'index.ts' && !name.startsWith('solve'),
+    );
     const missing: string[] = [];
     for (const name of files) {
       const module = (await import(new URL(name, folder).href)) as Record<string, unknown>;

@@ -33,13 +33,29 @@ describe('the walls of the house', () => {
   });
 
   test('the top level holds what it should', () => {
-    const allowed = ['DEVELOPERS.md', 'LICENSE', 'README.md', 'bin', 'dist', 'examples', 'node_modules', 'package-lock.json', 'package.json', 'rules', 'src', 'tests', 'tsconfig.json'];
+    const allowed = [
+      'DEVELOPERS.md',
+      'LICENSE',
+      'README.md',
+      'bin',
+      'dist',
+      'examples',
+      'node_modules',
+      'package-lock.json',
+      'package.json',
+      'rules',
+      'src',
+      'tests',
+      'tsconfig.json',
+    ];
     const found = readdirSync(root).filter((name) => !name.startsWith('.'));
     expect(found.filter((name) => !allowed.includes(name))).toEqual([]);
   });
 
   test('only src/cli writes to the terminal or ends the process', () => {
-    const offenders = sources('src').filter((path) => !path.includes(`${join('src', 'cli')}`) && /\bconsole\.|process\.(exit|std|env|argv|cwd)/.test(readFileSync(path, 'utf8')));
+    const offenders = sources('src').filter(
+      (path) => !path.includes(`${join('src', 'cli')}`) && /\bconsole\.|process\.(exit|std|env|argv|cwd)/.test(readFileSync(path, 'utf8')),
+    );
     expect(offenders).toEqual([]);
   });
 

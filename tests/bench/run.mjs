@@ -34,5 +34,7 @@ commands.forEach((command, index) => {
   const ratios = times[index].map((time, run) => time / base[run]).sort((a, b) => a - b);
   const list = sorted[index];
   const bound = command.bound === undefined ? '' : `  (bound ${command.bound})`;
-  console.log(`${command.name.padEnd(32)} min ${list[0].toFixed(0).padStart(4)}  median ${median(list).toFixed(0).padStart(4)}  max ${list[list.length - 1].toFixed(0).padStart(4)}   ratio ${median(ratios).toFixed(2)}${bound}`);
+  console.log(
+    `${command.name.padEnd(32)} min ${list[0].toFixed(0).padStart(4)}  median ${median(list).toFixed(0).padStart(4)}  max ${list[list.length - 1].toFixed(0).padStart(4)}   ratio ${median(ratios).toFixed(2)}${bound}`,
+  );
 });

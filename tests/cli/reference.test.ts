@@ -1,3 +1,5 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import Ajv2020 from 'ajv/dist/2020.js';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
@@ -13,6 +15,24 @@ beforeAll(() => {
   folder = makeFolder();
 });
 afterAll(() => folder.remove());
+
+/** Codes written out in the source of the engine, the command line and the settings, each with its first part. */
+function sourceCodes(): string[] {
+  const root = join(import.meta.dirname, '../../src');
+  const files = readdirSync(root, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.ts'));
+  const found = new Set<string>();
+  for (const name of files) {
+    const text = readFileSync(join(root, name), 'utf8');
+    for (const match of text.matchAll(/'((?:spec|pin|table|machine|file|set|cli|calc)\/[a-z0-9-]+)'/g)) {
+      if (!name.startsWith('report')) found.add(match[1] as string);
+    }
+    if (name.startsWith('cli') && name.endsWith('files.ts'))
+      for (const match of text.matchAll(/fault\(\s*(?:path|name|shown),\s*'([a-z0-9-]+)'/g)) found.add(`file/${match[1]}`);
+    if (name.endsWith('calculate.ts')) for (const match of text.matchAll(/fault\(\s*'([a-z0-9-]+)'/g)) found.add(`calc/${match[1]}`);
+    if (name.endsWith('set-field.ts')) for (const match of text.matchAll(/fault\(\s*'([a-z0-9-]+)'/g)) found.add(`set/${match[1]}`);
+  }
+  return [...found].filter((code) => !existsSync(join(root, `${code}.ts`)) && !existsSync(join(root, '../rules/tables', `${code}.yaml`)));
+}
 
 describe('calc', () => {
   // 768 cm3 / (45 m/s x 50 ms) = 341.3 mm2, by hand.
@@ -59,6 +79,7 @@ describe('explain', () => {
     ['spec/unknown-key', 'code of a finding'],
     ['range/gate.area', 'code of a finding'],
     ['file/not-found', 'no such file'],
+    ['calc/wrong-dimension', 'measures something else'],
   ])('%s', async (id, word) => {
     const { code, out, err } = await runHere(['explain', id]);
     expect([code, err]).toEqual([0, '']);
@@ -74,6 +95,12 @@ describe('explain', () => {
         expect((await runHere(['explain', id])).code, id).toBe(0);
       }
     }
+  });
+
+  test('every code that the source gives out is in the catalogue', async () => {
+    const codes = sourceCodes();
+    expect(codes.length).toBeGreaterThan(20);
+    for (const code of codes) expect((await runHere(['explain', code])).code, code).toBe(0);
   });
 
   test('an unknown id names the near ones', async () => {

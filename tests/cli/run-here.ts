@@ -9,8 +9,18 @@ export async function runHere(
   let err = '';
   const code = await main(args, {
     env: options.env ?? {},
-    out: { isTTY: false, write: (text) => void (out += text) },
-    err: { isTTY: false, write: (text) => void (err += text) },
+    out: {
+      isTTY: false,
+      write: (text) => {
+        out += text;
+      },
+    },
+    err: {
+      isTTY: false,
+      write: (text) => {
+        err += text;
+      },
+    },
     stdin: (async function* () {
       yield Buffer.from(options.stdin ?? '');
     })(),

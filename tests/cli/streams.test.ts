@@ -1,6 +1,7 @@
 import { spawn, spawnSync } from 'node:child_process';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { wantsColour } from '../../src/cli/colour.ts';
+import { main } from '../../src/cli/main.ts';
 import { STARTER_PART } from '../../src/spec/starters.ts';
 import { BIN, makeFolder } from './folder.ts';
 
@@ -44,6 +45,37 @@ describe('colour', () => {
 
   test('the plan itself has none, whatever is forced', () => {
     expect(folder.run(['plan', '-q', 'cover.part.yaml', '--color']).out).not.toContain(ESCAPE);
+  });
+});
+
+describe('a fault of the program', () => {
+  const broken = (env: Readonly<Record<string, string>>) => {
+    let err = '';
+    const io = {
+      env,
+      out: {
+        isTTY: false,
+        write: () => {
+          throw new Error('boom\u001b[2J\nsecond line');
+        },
+      },
+      err: {
+        isTTY: false,
+        write: (text: string) => {
+          err += text;
+        },
+      },
+      stdin: (async function* (): AsyncGenerator<Buffer> {})(),
+      settled: async () => true,
+    };
+    return main(['list', 'alloys'], io).then((code) => ({ code, err }));
+  };
+
+  test('one line, and the stack only when asked for', async () => {
+    const { code, err } = await broken({});
+    expect(code).toBe(3);
+    expect(err).toBe('diewright: internal fault: boom<U+001B>[2J (DIEWRIGHT_DEBUG=1 shows where)\n');
+    expect((await broken({ DIEWRIGHT_DEBUG: '1' })).err).toMatch(/\n +at /);
   });
 });
 

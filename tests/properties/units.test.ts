@@ -7,9 +7,24 @@ import { between } from './calc.ts';
 
 /** The SI unit of each dimension that these formulas use. */
 const SI: Partial<Record<Dimension, Unit>> = {
-  number: '1', length: 'm', area: 'm2', volume: 'm3', mass: 'kg', time: 's', speed: 'm/s', acceleration: 'm/s2', flow: 'm3/s',
-  pressure: 'Pa', force: 'N', density: 'kg/m3', temperature: 'degC', angle: 'rad',
-  'heat per mass': 'J/kg', 'specific heat': 'J/(kg.K)', 'time per length': 's/mm', 'temperature difference per number': 'K/%',
+  number: '1',
+  length: 'm',
+  area: 'm2',
+  volume: 'm3',
+  mass: 'kg',
+  time: 's',
+  speed: 'm/s',
+  acceleration: 'm/s2',
+  flow: 'm3/s',
+  pressure: 'Pa',
+  force: 'N',
+  density: 'kg/m3',
+  temperature: 'degC',
+  angle: 'rad',
+  'heat per mass': 'J/kg',
+  'specific heat': 'J/(kg.K)',
+  'time per length': 's/mm',
+  'temperature difference per number': 'K/%',
 };
 
 const circle = (diameter: number): number => (Math.PI * diameter ** 2) / 4;
@@ -30,7 +45,8 @@ const TEXTBOOK: Readonly<Record<string, (x: Record<string, number>) => number>> 
   'metal.part-mass': (x) => x.volume! * x.density!,
   'metal.part-volume': (x) => x.mass! / x.density!,
   'overflow.volume': (x) => x.cavity_volume! * x.share!,
-  'porosity.gas-volume': (x) => (x.trapped! * x.gas_volume! * x.gas_pressure! * kelvin(x.metal_temperature!)) / (x.metal_pressure! * kelvin(x.gas_temperature!)),
+  'porosity.gas-volume': (x) =>
+    (x.trapped! * x.gas_volume! * x.gas_pressure! * kelvin(x.metal_temperature!)) / (x.metal_pressure! * kelvin(x.gas_temperature!)),
   'pq2.static-pressure': (x) => (x.hydraulic_pressure! * (circle(x.cylinder_diameter!) - circle(x.rod_diameter!))) / circle(x.plunger_diameter!),
   'pq2.dry-flow': (x) => x.dry_speed! * circle(x.plunger_diameter!),
   'pq2.die-pressure': (x) => (x.density! / 2) * (x.velocity! / x.discharge!) ** 2,
@@ -42,7 +58,8 @@ const TEXTBOOK: Readonly<Record<string, (x: Record<string, number>) => number>> 
   'sleeve.biscuit-volume': (x) => circle(x.diameter!) * x.thickness!,
   'sleeve.travel-when-full': (x) => x.length! - x.volume! / circle(x.diameter!),
   'sleeve.travel-at-gate': (x) => x.length! - (x.volume! - x.runner_volume!) / circle(x.diameter!),
-  'sleeve.change-over': (x) => x.length! - (x.volume! - x.runner_volume!) / circle(x.diameter!) - (x.fast_speed! ** 2 - x.slow_speed! ** 2) / (2 * x.acceleration!),
+  'sleeve.change-over': (x) =>
+    x.length! - (x.volume! - x.runner_volume!) / circle(x.diameter!) - (x.fast_speed! ** 2 - x.slow_speed! ** 2) / (2 * x.acceleration!),
   'sleeve.fast-speed': (x) => x.flow! / circle(x.diameter!),
   'vent.area': (x) => x.gas_volume! / (x.time! * x.velocity!),
   'vent.width': (x) => x.area! / x.depth!,
@@ -84,14 +101,37 @@ describe.each(Object.entries(TEXTBOOK))('%s in its declared units', (id, textboo
 
 /** Powers of length, mass and time in a dimension. */
 const POWERS: Partial<Record<Dimension, readonly [length: number, mass: number, time: number]>> = {
-  number: [0, 0, 0], angle: [0, 0, 0], length: [1, 0, 0], area: [2, 0, 0], volume: [3, 0, 0], mass: [0, 1, 0], time: [0, 0, 1],
-  speed: [1, 0, -1], acceleration: [1, 0, -2], flow: [3, 0, -1], pressure: [-1, 1, -2], force: [1, 1, -2], density: [-3, 1, 0], rate: [0, 0, -1],
+  number: [0, 0, 0],
+  angle: [0, 0, 0],
+  length: [1, 0, 0],
+  area: [2, 0, 0],
+  volume: [3, 0, 0],
+  mass: [0, 1, 0],
+  time: [0, 0, 1],
+  speed: [1, 0, -1],
+  acceleration: [1, 0, -2],
+  flow: [3, 0, -1],
+  pressure: [-1, 1, -2],
+  force: [1, 1, -2],
+  density: [-3, 1, 0],
+  rate: [0, 0, -1],
 };
 
 /** Formulas without any constant of a dimension that the textbook forms above leave out. */
 const LAWFUL = [
-  'clamp.locking-force', 'clamp.off-centre-capacity', 'clamp.tie-bar-load', 'die.block-width', 'fillet.least-radius', 'machine.mean-rate',
-  'rib.tip-radius', 'shot.volume', 'shrink.cavity-dimension', 'slide.pin-engagement', 'slide.pin-length', 'slide.stroke', 'thread.cored-depth',
+  'clamp.locking-force',
+  'clamp.off-centre-capacity',
+  'clamp.tie-bar-load',
+  'die.block-width',
+  'fillet.least-radius',
+  'machine.mean-rate',
+  'rib.tip-radius',
+  'shot.volume',
+  'shrink.cavity-dimension',
+  'slide.pin-engagement',
+  'slide.pin-length',
+  'slide.stroke',
+  'thread.cored-depth',
 ];
 
 describe('laws of nature do not know our units', () => {

@@ -1,6 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { checkNumbers } from '../../src/kernel/traced.ts';
+import { checkNumbers } from '../../src/kernel/apply.ts';
 import { FORMULAS, formulaById } from '../../src/physics/index.ts';
 import type { Case } from './case.ts';
 

@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { compileFolder, describe as inWords } from '../../.build/rulepack.ts';
 import { wordOf } from '../../src/engine/vocabulary/index.ts';
 import { sourceKey } from '../../src/kernel/status.ts';
-import { parseExpression } from '../../src/rulebook/expression.ts';
 import { compileRulebook } from '../../src/rulebook/compile.ts';
+import { parseExpression } from '../../src/rulebook/expression.ts';
 
 const rules = join(import.meta.dirname, '..', '..', 'rules');
 const { rulebook, diagnostics } = compileFolder(rules);
@@ -14,11 +14,14 @@ describe('the built-in rulebook', () => {
     expect(diagnostics.map(inWords)).toEqual([]);
   });
 
-  test.each(Object.values(rulebook.limits).flatMap((limit) => limit.examples.map((example, index) => ({ id: limit.id, index, limit, example }))))('$id, example $index behaves as it says', ({ limit, example }) => {
-    const applies = parseExpression(limit.when, limit.uses)(example.given) === true;
-    const holds = !applies || parseExpression(limit.require, limit.uses)(example.given) === true;
-    expect(holds).toBe(example.holds);
-  });
+  test.each(Object.values(rulebook.limits).flatMap((limit) => limit.examples.map((example, index) => ({ id: limit.id, index, limit, example }))))(
+    '$id, example $index behaves as it says',
+    ({ limit, example }) => {
+      const applies = parseExpression(limit.when, limit.uses)(example.given) === true;
+      const holds = !applies || parseExpression(limit.require, limit.uses)(example.given) === true;
+      expect(holds).toBe(example.holds);
+    },
+  );
 
   test('every rule says why, what to do, and on what authority', () => {
     for (const limit of Object.values(rulebook.limits)) {
@@ -34,7 +37,8 @@ describe('the built-in rulebook', () => {
     const note = (refs: readonly string[]): void => {
       for (const ref of refs) cited.add(sourceKey(ref));
     };
-    for (const table of Object.values(rulebook.tables)) for (const row of table.rows) for (const figure of Object.values(row.cells)) if (figure !== null) note(figure.source);
+    for (const table of Object.values(rulebook.tables))
+      for (const row of table.rows) for (const figure of Object.values(row.cells)) if (figure !== null) note(figure.source);
     for (const limit of Object.values(rulebook.limits)) note(limit.source);
     for (const caution of Object.values(rulebook.cautions)) note(caution.source);
     for (const choice of Object.values(rulebook.choices)) for (const row of choice.rows) note(row.source);

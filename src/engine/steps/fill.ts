@@ -1,4 +1,5 @@
-import { Refusal, Traced } from '../../kernel/traced.ts';
+import { Refusal } from '../../kernel/apply.ts';
+import { Traced } from '../../kernel/traced.ts';
 import { longestFillTime, recommendedFillTime } from '../../physics/fill.ts';
 import { gateTemperature, plannedFillTime, solidsAllowed } from '../../physics/fill-plan.ts';
 import { choose } from '../choose.ts';

@@ -5,6 +5,8 @@ export interface NumberWord<U extends Unit = Unit> {
   readonly unit: U;
   readonly title: string;
   readonly each?: true;
+  /** Decimals to print where three significant digits would lose what the value is for, such as a cavity size. */
+  readonly decimals?: number;
 }
 
 /** A fact in words, such as the alloy family or the kind of machine; rules bind it without a unit. */
@@ -20,3 +22,5 @@ export const number = <const U extends Unit>(unit: U, title: string): NumberWord
 export const numberEach = <const U extends Unit>(unit: U, title: string): NumberWord<U> => ({ unit, title, each: true });
 export const text = (title: string): TextWord => ({ text: true, title });
 export const textEach = (title: string): TextWord => ({ text: true, title, each: true });
+/** A dimension that the die maker cuts to: printed with hundredths. */
+export const sizeEach = <const U extends Unit>(unit: U, title: string): NumberWord<U> => ({ unit, title, each: true, decimals: 2 });

@@ -1,4 +1,4 @@
-import { number, numberEach, textEach } from './define.ts';
+import { number, numberEach, sizeEach, textEach } from './define.ts';
 
 /** The design review: draft, walls, holes, ribs, fillets, inserts, machining, tolerances, shrink, certificate. */
 export const DESIGN_WORDS = {
@@ -20,8 +20,9 @@ export const DESIGN_WORDS = {
   'draft.hole-angle': numberEach('deg', 'Draft of the core per side, standard level'),
   'draft.hole-taper': numberEach('mm', 'Draft on the diameter, standard level'),
   'draft.hole-precision': numberEach('deg', 'Draft of the core per side, precision level'),
-  'wall.side-area': number('cm2', 'Area of one side of the walls'),
+  'wall.side-area': number('cm2', 'Area of one side of the largest wall, at most'),
   'wall.least': number('mm', 'Least wall that fills'),
+  'wall.least-small': number('mm', 'Least wall of small castings, another table'),
   'wall.least-large': number('mm', 'Least wall of large castings, another table'),
   'wall.normal': number('mm', 'Wall to aim at'),
   'wall.thinnest': number('mm', 'Thinnest wall of the part'),
@@ -104,7 +105,7 @@ export const DESIGN_WORDS = {
   'shrink.die-temperature': number('degC', 'Die at ejection, for the cross-check'),
   'shrink.from-contraction': number('%', 'Shrink by contraction alone, cross-check'),
   'shrink.added': numberEach('mm', 'Added to the dimension for shrink'),
-  'shrink.cavity-dimension': numberEach('mm', 'Cavity dimension'),
+  'shrink.cavity-dimension': sizeEach('mm', 'Cavity dimension'),
   'certificate.element': textEach('Element of the certificate'),
   'certificate.least': numberEach('%', 'Least share that the alloy record allows'),
   'certificate.greatest': numberEach('%', 'Greatest share that the alloy record allows'),

@@ -19,7 +19,7 @@ export function titleOf(plan: Plan, id: string): string {
   return plan.titles.get(id) ?? id;
 }
 
-export function howCell(value: Traced): Inline[] {
+function howCell(value: Traced): Inline[] {
   const { equations, table: tableId, remarks } = howOf(value);
   return onLines([...equations.map(code), ...(tableId === undefined ? [] : [code(tableId)]), ...(remarks.length === 0 ? [] : [remarks.join('; ')])]);
 }

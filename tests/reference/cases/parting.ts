@@ -124,7 +124,8 @@ export const cases: readonly Case[] = [
     from: 'metric tap drill chart: M8, 6.8 mm, rounded to a drill size (TAP-CHART)',
   },
   { formula: 'wall.ratio', inputs: { greatest: 6.5, least: 2 }, expected: 3.25, tolerance: exact, from: `${HAND}6.5 over 2` },
-  { formula: 'wall.side-area', inputs: { surface: 1950 }, expected: 975, tolerance: exact, from: `${HAND}half of 1950` },
+  { formula: 'wall.side-area', inputs: { projected: 268, surface: 1950 }, expected: 268, tolerance: exact, from: `${HAND}268 is less than half of 1950` },
+  { formula: 'wall.side-area', inputs: { projected: 268, surface: 300 }, expected: 150, tolerance: exact, from: `${HAND}half of 300, less than 268` },
 
   // W9: 5 in set by a slide of 75 in2, aluminium: +0.038 / -0.014 in standard, +0.024 / -0.006 in precision.
   {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { applyFormula, Traced } from '../../../src/kernel/traced.ts';
+import { applyFormula } from '../../../src/kernel/apply.ts';
+import { Traced } from '../../../src/kernel/traced.ts';
 import { derivationText } from '../../../src/report/derivation.ts';
 import { area, double, FORCE, pressure, stroke } from './hand-made.ts';
 

@@ -43,7 +43,7 @@ describe('findings for a terminal', () => {
   });
 
   test('a finding about a whole file shows no line', () => {
-    expect(findingsText([finding(at('a: 1\nb: 2\n', 0, 10, ''))])).toBe('a.part.yaml: error: wrong [spec/test]\n\n1 error\n');
+    expect(findingsText([finding(at('a: 1\nb: 2\n', 0, 10, ''))])).toBe('a.part.yaml:1:1: error: wrong [spec/test]\n\n1 error\n');
   });
 
   test('tabs keep the carets in line', () => {

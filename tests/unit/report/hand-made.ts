@@ -1,8 +1,9 @@
 import type { Plan } from '../../../src/engine/plan.ts';
 import { weakFigures } from '../../../src/engine/weak.ts';
+import { applyFormula } from '../../../src/kernel/apply.ts';
 import { defineFormula } from '../../../src/kernel/formula.ts';
 import { Place, type SourceText } from '../../../src/kernel/place.ts';
-import { applyFormula, Traced } from '../../../src/kernel/traced.ts';
+import { Traced } from '../../../src/kernel/traced.ts';
 
 export const SOURCE: SourceText = {
   name: 'cover.part.yaml',

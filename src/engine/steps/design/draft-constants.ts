@@ -1,4 +1,5 @@
-import { Refusal, type Traced } from '../../../kernel/traced.ts';
+import { Refusal } from '../../../kernel/apply.ts';
+import type { Traced } from '../../../kernel/traced.ts';
 import { readTable } from '../../../rulebook/lookup.ts';
 import type { Ledger } from '../../ledger.ts';
 

@@ -42,6 +42,7 @@ function showWalls(ledger: Ledger): Block[] {
     'wall.side-area',
     'wall.thinnest',
     'wall.least',
+    'wall.least-small',
     'wall.least-large',
     'wall.normal',
     'wall.thickest',

@@ -1,4 +1,5 @@
-import { Refusal, type Traced } from '../../../kernel/traced.ts';
+import { Refusal } from '../../../kernel/apply.ts';
+import type { Traced } from '../../../kernel/traced.ts';
 import { linearTolerance } from '../../../physics/tolerance.ts';
 import { centredTolerance, flatness, fullWidth, plusSide } from '../../../physics/tolerance-sum.ts';
 import { readTable } from '../../../rulebook/lookup.ts';

@@ -15,6 +15,7 @@ export function reviewWalls(ledger: Ledger): void {
   if (lookQuietly(ledger, 'wall/by-area', 'least', { family, area }, 'wall.least', { title }) !== undefined) {
     ledger.look('wall/by-area', 'normal', { family, area }, 'wall.normal');
   }
+  lookQuietly(ledger, 'wall/faq-minimum', 'least', { family, size: 'small' }, 'wall.least-small', { title: 'Least wall of small castings' });
   lookQuietly(ledger, 'wall/faq-minimum', 'least', { family, size: 'large' }, 'wall.least-large', { title: 'Least wall of large castings' });
   ledger.attempt('wall.usual-greatest', 'Greatest wall', () => {
     ledger.lookIfAny('wall/greatest', 'usual', { family }, 'wall.usual-greatest');
@@ -22,10 +23,13 @@ export function reviewWalls(ledger: Ledger): void {
   });
 }
 
-/** Half of the surface where it is given; else the projected area, which is smaller and so asks for less. */
+/**
+ * The table asks for one side of the wall, length by width. No single wall is larger than the part seen along the die
+ * opening, nor than half of all its surface.
+ */
 function fileSideArea(ledger: Ledger): Traced<'cm2'> {
+  const projected = ledger.value('part.projected-area');
   const surface = ledger.maybe('part.surface-area');
-  if (surface !== undefined) return ledger.apply(sideArea, { surface });
-  const note = 'no surface area is given, so the projected area; side walls would add to it';
-  return ledger.put(ledger.value('part.projected-area').as('wall.side-area', note));
+  if (surface === undefined) return ledger.put(projected.as('wall.side-area', 'the largest wall is taken as the part seen along the die opening'));
+  return ledger.apply(sideArea, { projected, surface });
 }

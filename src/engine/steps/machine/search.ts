@@ -1,5 +1,5 @@
+import { Refusal } from '../../../kernel/apply.ts';
 import type { Diagnostic } from '../../../kernel/diagnostic.ts';
-import { Refusal } from '../../../kernel/traced.ts';
 import type { MachineSpec } from '../../../spec/index.ts';
 import { judge } from '../../judge.ts';
 import { type Ledger, Missing } from '../../ledger.ts';

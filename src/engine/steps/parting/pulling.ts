@@ -8,8 +8,8 @@ import type { SlideGroup } from './cores.ts';
 /** Grip of the casting on cores, high end: what a core pull must overcome. */
 export function fileGrip(ledger: Ledger): void {
   const { family } = ledger.alloy;
-  lookQuietly(ledger, 'slide/gripping-pressure', 'greatest', { family }, 'slide.grip-pressure', { title: 'Core pulling force' });
-  lookQuietly(ledger, 'slide/gripping-pressure', 'friction_greatest', { family }, 'slide.grip-friction', { title: 'Core pulling force' });
+  const pressure = lookQuietly(ledger, 'slide/gripping-pressure', 'greatest', { family }, 'slide.grip-pressure', { title: 'Core pulling force' });
+  if (pressure !== undefined) ledger.look('slide/gripping-pressure', 'friction_greatest', { family }, 'slide.grip-friction');
 }
 
 /** Pulling force of a slide, with the standard draft of its deepest core: the deepest has the least draft. */

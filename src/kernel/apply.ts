@@ -1,0 +1,110 @@
+import { formatNumber, formatQuantity } from './format.ts';
+import type { Formula, FormulaInputs, FormulaNumbers } from './formula.ts';
+import { type RangeVerdict, Traced } from './traced.ts';
+import type { Unit } from './units.ts';
+
+/** Why a formula or table gave no number. */
+export class Refusal extends Error {
+  constructor(
+    /** Code of the finding, such as `range/fill.longest-time`. */
+    readonly code: string,
+    message: string,
+    readonly fix: string,
+    readonly values: readonly Traced[] = [],
+  ) {
+    super(message);
+    this.name = 'Refusal';
+  }
+}
+
+export type FormulaArguments<I extends FormulaInputs> = {
+  readonly [K in keyof I as I[K] extends { readonly default: number } ? never : K]: Traced<I[K]['unit']>;
+} & {
+  readonly [K in keyof I as I[K] extends { readonly default: number } ? K : never]?: Traced<I[K]['unit']> | undefined;
+};
+
+export interface Applied<U extends Unit> {
+  readonly result: Traced<U>;
+  /** One sentence for each input that lies outside the range in which the formula holds. */
+  readonly warnings: readonly string[];
+}
+
+/**
+ * Applies a formula to traced values; each must carry the unit that the formula names, or it does not compile.
+ * @throws Refusal when an input is physically impossible, a condition is broken, or the range is exceeded and the formula refuses.
+ */
+export function applyFormula<I extends FormulaInputs, O extends Unit>(
+  formula: Formula<I, O>,
+  args: FormulaArguments<I>,
+  options: { readonly id?: string; readonly note?: string } = {},
+): Applied<O> {
+  const given = args as Readonly<Record<string, Traced | undefined>>;
+  const numbers: Record<string, number> = {};
+  const parents: Traced[] = [];
+  for (const [name, input] of Object.entries(formula.inputs)) {
+    const traced = given[name];
+    if (traced !== undefined) {
+      if (traced.unit !== input.unit) throw new TypeError(`${formula.id}: ${name} must be in ${input.unit}, not ${traced.unit}`);
+      parents.push(traced);
+      numbers[name] = traced.value;
+    } else if (input.default !== undefined) numbers[name] = input.default;
+    else throw new TypeError(`${formula.id}: ${name} is missing`);
+  }
+  const checked = checkNumbers(formula as unknown as Formula, numbers, parents);
+  const value = formula.compute(checked.numbers as FormulaNumbers<I>);
+  if (!Number.isFinite(value)) {
+    throw new Refusal(`range/${formula.id}`, `${formula.title} has no finite result for these inputs`, 'check the inputs', parents);
+  }
+  const result = Traced.formula(options.id ?? formula.id, value, formula as unknown as Formula<FormulaInputs, O>, parents, checked.verdict, {
+    note: options.note,
+    numbers: checked.numbers,
+  });
+  return { result, warnings: checked.warnings };
+}
+
+/**
+ * Holds numbers against a formula's domain, conditions and range.
+ * @throws Refusal as `applyFormula` does.
+ */
+export function checkNumbers(
+  formula: Formula,
+  numbers: Readonly<Record<string, number>>,
+  values: readonly Traced[] = [],
+): { readonly numbers: Record<string, number>; readonly verdict: RangeVerdict; readonly warnings: string[] } {
+  const used: Record<string, number> = { ...numbers };
+  const warnings: string[] = [];
+  const code = `range/${formula.id}`;
+  let verdict: RangeVerdict = 'inside';
+  for (const [name, input] of Object.entries(formula.inputs)) {
+    const value = numbers[name] as number;
+    const domain = input.domain ?? 'positive';
+    const [least, greatest] = input.range;
+    const possible = domain === 'any' || (domain === 'positive' ? value > 0 : value >= 0);
+    if (possible && value >= least && value <= greatest) continue;
+    const shown = formatQuantity(value, input.unit);
+    if (!Number.isFinite(value) || (domain === 'positive' && value <= 0) || (domain === 'not-negative' && value < 0)) {
+      throw new Refusal(
+        code,
+        `${formula.title}: ${name} (${input.meaning}) is ${shown}, but must be ${domain === 'positive' ? 'above 0' : 'a number of 0 or more'}`,
+        `give ${name} a possible value`,
+        values,
+      );
+    }
+    const sentence = `${name} = ${shown} lies outside ${formatNumber(least)} to ${formatQuantity(greatest, input.unit)}, where ${formula.title.toLowerCase()} (${formula.id}) holds`;
+    if (formula.outside === 'refuse') throw new Refusal(code, sentence, `give ${name} a value inside the range, or pin ${formula.id}`, values);
+    if (formula.outside === 'clamp') {
+      used[name] = Math.min(Math.max(value, least), greatest);
+      verdict = 'clamped';
+      warnings.push(`${sentence}; the nearest value inside was used`);
+    } else {
+      verdict = 'extrapolated';
+      warnings.push(`${sentence}; the result is an extrapolation`);
+    }
+  }
+  for (const condition of formula.requires ?? []) {
+    if (!condition.holds(used as never)) {
+      throw new Refusal(code, `${formula.title} needs ${condition.text}`, 'check the inputs named', values);
+    }
+  }
+  return { numbers: used, verdict, warnings };
+}
