@@ -1,6 +1,9 @@
-// Builds the command line and the library into dist/: first the rule compiler, then everything else with the compiled
-// rulebook inside, so that start-up parses no YAML but the user's.
-import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+// Builds dist/: the compiled rulebook, the library, and the command line.
+//
+// Start-up counts: the command line loads one script with the bytecode that V8 made of it here (program.cjs.cache), so
+// nothing is parsed or compiled again. Another version of Node refuses that cache and compiles as usual.
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
@@ -8,41 +11,93 @@ import { build } from 'esbuild';
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 const dist = join(root, 'dist');
 const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
+const common = { absWorkingDir: root, bundle: true, platform: 'node', target: 'node20', logLevel: 'warning' };
+const bundled = { ...common, minifySyntax: true, minifyWhitespace: true, define: { DIEWRIGHT_VERSION: JSON.stringify(version) } };
+
+// commander can start a program for a subcommand; ours are all built in, and loading Node's module takes 3 ms.
+const NO_CHILDREN = "export const spawn = () => { throw new Error('no command of this program starts another program'); };";
 
 rmSync(dist, { recursive: true, force: true });
 mkdirSync(dist, { recursive: true });
-const compiler = join(dist, 'rulepack.mjs');
-const common = { absWorkingDir: root, bundle: true, platform: 'node', format: 'esm', target: 'node20', logLevel: 'warning' };
-
-await build({ ...common, entryPoints: ['.build/rulepack.ts'], outfile: compiler, packages: 'external' });
-const { rulepack } = await import(pathToFileURL(compiler).href);
-let pack;
-try {
-  pack = rulepack(join(root, 'rules'));
-} catch (error) {
-  console.error(error.message);
-  process.exit(1);
-}
-rmSync(compiler);
-
-const virtualRulebook = {
-  name: 'virtual-rulebook',
-  setup(bundle) {
-    bundle.onResolve({ filter: /^virtual:rulebook$/ }, (args) => ({ path: args.path, namespace: 'rulebook' }));
-    bundle.onLoad({ filter: /.*/, namespace: 'rulebook' }, () => ({ contents: pack, loader: 'text' }));
-  },
-};
-
-await build({
-  ...common,
-  entryPoints: { cli: 'src/cli/main.ts', index: 'src/index.ts' },
-  outdir: 'dist',
-  splitting: true,
-  minifySyntax: true,
-  minifyWhitespace: true,
-  chunkNames: 'chunks/[name]-[hash]',
-  define: { DIEWRIGHT_VERSION: JSON.stringify(version) },
-  plugins: [virtualRulebook],
-  banner: { js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);" },
-});
 writeFileSync(join(dist, 'package.json'), '{ "type": "module" }\n');
+await compileRules();
+await buildLibrary();
+await buildCommandLine();
+makeCodeCache();
+
+/** rules/ -> dist/rulebook.json, with every fault of the rule data reported. */
+async function compileRules() {
+  const compiler = join(dist, 'rulepack.mjs');
+  await build({ ...common, format: 'esm', entryPoints: ['.build/rulepack.ts'], outfile: compiler, packages: 'external' });
+  const { rulepack } = await import(pathToFileURL(compiler).href);
+  try {
+    writeFileSync(join(dist, 'rulebook.json'), rulepack(join(root, 'rules')));
+  } catch (error) {
+    console.error(error.message);
+    process.exit(1);
+  }
+  rmSync(compiler);
+}
+
+/** src/index.ts -> dist/index.js, in chunks. */
+async function buildLibrary() {
+  await build({
+    ...bundled,
+    format: 'esm',
+    entryPoints: { index: 'src/index.ts' },
+    outdir: 'dist',
+    splitting: true,
+    chunkNames: 'chunks/[name]-[hash]',
+    plugins: [module('virtual:rulebook', "import { readFileSync } from 'node:fs';\nexport default readFileSync(new URL(RULEBOOK, import.meta.url), 'utf8');")],
+    banner: { js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);" },
+  });
+  // A chunk lies one folder deeper than the entry.
+  rewrite(/RULEBOOK/g, (path) => (path.includes('chunks') ? '"../rulebook.json"' : '"./rulebook.json"'));
+}
+
+function rewrite(pattern, by) {
+  for (const folder of [dist, join(dist, 'chunks')]) {
+    for (const name of readdirSync(folder)) {
+      if (!name.endsWith('.js')) continue;
+      const path = join(folder, name);
+      const text = readFileSync(path, 'utf8');
+      if (pattern.test(text)) writeFileSync(path, text.replace(pattern, by(path)));
+      pattern.lastIndex = 0;
+    }
+  }
+}
+
+/** src/cli/main.ts -> dist/cli.cjs, small; src/cli/program.ts -> dist/program.cjs, everything else as one script. */
+async function buildCommandLine() {
+  const provided = module(
+    'virtual:rulebook',
+    "import { readFileSync } from 'node:fs';\nimport { join } from 'node:path';\nexport default readFileSync(join(__dirname, 'rulebook.json'), 'utf8');",
+  );
+  await build({
+    ...bundled,
+    format: 'cjs',
+    entryPoints: ['src/cli/program.ts'],
+    outfile: 'dist/program.cjs',
+    plugins: [provided, module('node:child_process', NO_CHILDREN)],
+  });
+  const loader = readFileSync(join(root, '.build', 'load-program.cjs'), 'utf8');
+  await build({ ...bundled, format: 'cjs', entryPoints: ['src/cli/main.ts'], outfile: 'dist/cli.cjs', plugins: [module(/\/program\.ts$/, loader)] });
+}
+
+/** A module that the build provides in the place of an import. */
+function module(name, contents) {
+  const filter = typeof name === 'string' ? new RegExp(`^${name}$`) : name;
+  return {
+    name: 'provided',
+    setup(bundle) {
+      bundle.onResolve({ filter }, (args) => (args.kind === 'entry-point' ? undefined : { path: args.path, namespace: 'provided' }));
+      bundle.onLoad({ filter: /.*/, namespace: 'provided' }, () => ({ contents, loader: 'js', resolveDir: root }));
+    },
+  };
+}
+
+/** Runs the program once over two examples and keeps the bytecode of what was used. */
+function makeCodeCache() {
+  const { status, stderr } = spawnSync(process.execPath, [join(root, '.build', 'make-code-cache.mjs')], { encoding: 'utf8' });
+  if (status !== 0) console.error(`no code cache, so starting takes longer: ${stderr}`);
+}

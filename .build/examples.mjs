@@ -1,14 +1,14 @@
 // Writes plan.md and plan.json beside every example part: npm run examples (after npm run build).
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { main } from '../dist/cli.js';
+import cli from '../dist/cli.cjs';
 
 const examples = join(import.meta.dirname, '..', 'examples');
 for (const entry of readdirSync(examples, { withFileTypes: true })) {
   if (!entry.isDirectory()) continue;
   process.chdir(join(examples, entry.name));
   for (const file of readdirSync('.').filter((name) => name.endsWith('.part.yaml'))) {
-    const status = await main(['plan', file, '--format', 'markdown=plan.md', '--format', 'json=plan.json', '--fail-on', 'never', '--quiet']);
+    const status = await cli.main(['plan', file, '--format', 'markdown=plan.md', '--format', 'json=plan.json', '--fail-on', 'never', '--quiet']);
     console.log(`${entry.name}: ${status === 0 ? 'written' : `exit ${status}`}`);
     if (status !== 0) process.exitCode = 1;
   }

@@ -1,4 +1,7 @@
 #!/usr/bin/env node
-import { main } from '../dist/cli.js';
+'use strict';
+const { main } = require('../dist/cli.cjs');
 
-process.exitCode = await main();
+main(process.argv.slice(2)).then((code) => {
+  process.exitCode = code;
+});

@@ -98,11 +98,16 @@ function alloyOf(rulebook: Rulebook, { alloy }: PartSpec): { readonly found: All
 export const PLAN_FORMATS = ['markdown', 'json'] as const;
 export type PlanFormat = (typeof PLAN_FORMATS)[number];
 
-/** Plans as one text. `several` asks for the form that holds more than one plan even where there is one. */
-export async function renderPlans(format: PlanFormat, plans: readonly Plan[], several = plans.length > 1): Promise<string> {
+/** Plans as one text. `several` asks for the form that holds more than one plan even where there is one; `workings` for every value in Markdown. */
+export async function renderPlans(
+  format: PlanFormat,
+  plans: readonly Plan[],
+  several = plans.length > 1,
+  options: { readonly workings?: boolean } = {},
+): Promise<string> {
   if (format === 'markdown') {
     const { markdownText } = await import('./report/markdown/index.ts');
-    return plans.map(markdownText).join('\n');
+    return plans.map((plan) => markdownText(plan, options)).join('\n');
   }
   const { planJson, plansJson } = await import('./report/json.ts');
   return several ? plansJson(plans) : plans.map(planJson).join('');

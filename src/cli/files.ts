@@ -1,6 +1,4 @@
-import { randomBytes } from 'node:crypto';
-import { constants } from 'node:fs';
-import { open, readdir, realpath, rename, stat, unlink } from 'node:fs/promises';
+import { closeSync, fstatSync, openSync, readdirSync, readSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import type { Diagnostic, SourceText } from '../index.ts';
 import { nearestWord, Place } from '../index.ts';
@@ -19,7 +17,7 @@ const STDIN_NAME = 'stdin';
  */
 export async function readText(name: string, io: Io): Promise<SourceText> {
   const shown = name === '-' ? STDIN_NAME : name;
-  const bytes = name === '-' ? await readStdin(io, shown) : await readFile(name);
+  const bytes = name === '-' ? await readStdin(io, shown) : readFile(name);
   return { name: shown, text: decode(bytes, shown) };
 }
 
@@ -32,36 +30,45 @@ async function readStdin(io: Io, name: string): Promise<Buffer> {
   }
 }
 
-function fault(name: string, code: string, message: string, fix: string): BadInput {
+export function fault(name: string, code: string, message: string, fix: string): BadInput {
   const finding: Diagnostic = { code: `file/${code}`, severity: 'error', message, fix, at: new Place({ name, text: '' }, '', () => [0, 0]) };
   return new BadInput([finding]);
 }
 
-async function readFile(path: string): Promise<Buffer> {
-  let file: Awaited<ReturnType<typeof open>>;
+/** Synchronously: a description is small, and a stream costs more time than the reading. */
+function readFile(path: string): Buffer {
+  let file: number;
   try {
-    file = await open(path, constants.O_RDONLY);
+    file = openSync(path, 'r');
   } catch (error) {
-    throw await openFault(path, error as NodeJS.ErrnoException);
+    throw openFault(path, error as NodeJS.ErrnoException);
   }
   try {
-    if ((await file.stat()).isDirectory()) throw fault(path, 'is-a-directory', 'this is a folder, and a file is wanted', 'name the files in it');
-    return await readLimited(file.createReadStream({ autoClose: false }), path);
+    if (fstatSync(file).isDirectory()) throw fault(path, 'is-a-directory', 'this is a folder, and a file is wanted', 'name the files in it');
+    const bytes = Buffer.allocUnsafe(MOST_BYTES + 1);
+    let size = 0;
+    for (let read = -1; read !== 0 && size < bytes.length; size += read) read = readSync(file, bytes, size, bytes.length - size, null);
+    if (size > MOST_BYTES) throw tooLarge(path);
+    return bytes.subarray(0, size);
   } catch (error) {
     if (error instanceof BadInput) throw error;
     throw fault(path, 'not-readable', `the file cannot be read: ${reason(error)}`, 'check the file and the disk');
   } finally {
-    await file.close();
+    closeSync(file);
   }
 }
 
-async function openFault(path: string, error: NodeJS.ErrnoException): Promise<BadInput> {
+function openFault(path: string, error: NodeJS.ErrnoException): BadInput {
   if (error.code === 'EISDIR') return fault(path, 'is-a-directory', 'this is a folder, and a file is wanted', 'name the files in it');
   if (error.code !== 'ENOENT' && error.code !== 'ENOTDIR')
     return fault(path, 'not-readable', `the file cannot be read: ${reason(error)}`, 'check the permissions of the file');
   const folder = dirname(path);
-  const names = await readdir(folder).catch(() => undefined);
-  if (names === undefined) return fault(path, 'not-found', `there is no folder "${folder}"`, 'check the path');
+  let names: string[];
+  try {
+    names = readdirSync(folder);
+  } catch {
+    return fault(path, 'not-found', `there is no folder "${folder}"`, 'check the path');
+  }
   const near = nearestWord(basename(path), names);
   const meant = near === undefined ? '' : `; did you mean "${folder === '.' ? near : join(folder, near)}"?`;
   return fault(path, 'not-found', `there is no such file${meant}`, 'check the path');
@@ -72,11 +79,14 @@ async function readLimited(stream: AsyncIterable<Buffer>, name: string): Promise
   let size = 0;
   for await (const chunk of stream) {
     size += chunk.length;
-    if (size > MOST_BYTES)
-      throw fault(name, 'too-large', `the file is larger than ${MOST_BYTES / 1_000_000} MB`, 'name a part or plant description, not a model or an archive');
+    if (size > MOST_BYTES) throw tooLarge(name);
     chunks.push(chunk);
   }
   return Buffer.concat(chunks);
+}
+
+function tooLarge(name: string): BadInput {
+  return fault(name, 'too-large', `the file is larger than ${MOST_BYTES / 1_000_000} MB`, 'name a part or plant description, not a model or an archive');
 }
 
 function decode(bytes: Buffer, name: string): string {
@@ -99,41 +109,8 @@ function decode(bytes: Buffer, name: string): string {
   }
 }
 
-/**
- * Writes a whole file or nothing: a temporary file beside the target takes its place when it is complete.
- * @throws BadInput when that cannot be done; a file that was there before is unchanged.
- */
-export async function writeWhole(path: string, text: string): Promise<void> {
-  let temporary: string | undefined;
-  try {
-    // A link stays a link: what it points at is replaced. A device or pipe cannot be replaced and is written to.
-    const target = await realpath(path).catch(() => path);
-    const there = await stat(target).catch(() => undefined);
-    if (there !== undefined && !there.isFile() && !there.isDirectory()) {
-      const file = await open(target, 'w');
-      await file.writeFile(text).finally(() => file.close());
-      return;
-    }
-    const name = join(dirname(target), `.${basename(target)}.${randomBytes(6).toString('hex')}.tmp`);
-    const file = await open(name, 'wx', 0o666);
-    temporary = name;
-    try {
-      if (there !== undefined) await file.chmod(there.mode & 0o777);
-      await file.writeFile(text);
-    } finally {
-      await file.close();
-    }
-    await rename(name, target);
-  } catch (error) {
-    // A pipe whose reader has gone away is no fault, as on standard output.
-    if ((error as NodeJS.ErrnoException).code === 'EPIPE') return;
-    if (temporary !== undefined) await unlink(temporary).catch(() => undefined);
-    throw fault(path, 'not-writable', `the file cannot be written: ${reason(error)}`, 'check the folder and its permissions; nothing was changed');
-  }
-}
-
 /** The reason of the operating system in words, without a path of this machine. */
-function reason(error: unknown): string {
+export function reason(error: unknown): string {
   const { code } = error as NodeJS.ErrnoException;
   const words: Readonly<Record<string, string>> = {
     EACCES: 'permission denied',

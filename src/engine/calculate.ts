@@ -1,4 +1,4 @@
-import { checkNumbers, Refusal } from '../kernel/apply.ts';
+import { checkNumbers, isPossible, Refusal } from '../kernel/apply.ts';
 import type { Diagnostic } from '../kernel/diagnostic.ts';
 import type { Formula, FormulaInput } from '../kernel/formula.ts';
 import { readQuantity, readUnit } from '../kernel/quantity.ts';
@@ -48,9 +48,9 @@ export function calculate(request: CalculationRequest): { readonly calculation?:
   }
   const { numbers, diagnostics } = readInputs(formula, request.given);
   const unit = resultUnit(formula, request.unit, diagnostics);
-  if (diagnostics.length > 0 || unit === undefined) return { diagnostics };
-  const outOfRange = Object.entries(formula.inputs).flatMap(([name, input]) => outside(formula, name, input, numbers[name] as number));
+  const outOfRange = Object.keys(formula.inputs).flatMap((name) => (Object.hasOwn(numbers, name) ? outside(formula, name, numbers[name] as number) : []));
   const findings = outOfRange.map(({ finding }) => finding);
+  if (diagnostics.length > 0 || unit === undefined) return { diagnostics: [...diagnostics, ...findings] };
   if (outOfRange.some(({ refused }) => refused)) return { diagnostics: findings };
   try {
     const checked = checkNumbers(formula, numbers);
@@ -115,14 +115,16 @@ function resultUnit(formula: Formula, asked: string | undefined, diagnostics: Di
 }
 
 /** One input held against its own domain and range, so that all that lie outside are named and not the first alone. */
-function outside(formula: Formula, name: string, input: FormulaInput, value: number): { readonly finding: Diagnostic; readonly refused: boolean }[] {
-  const code = `range/${formula.id}`;
-  const fix = `give ${name} a value inside the range; outside it the result is a guess`;
+function outside(formula: Formula, name: string, value: number): { readonly finding: Diagnostic; readonly refused: boolean }[] {
+  const input = formula.inputs[name] as FormulaInput;
+  const possible = isPossible(input, value);
   try {
-    const { warnings } = checkNumbers({ ...formula, inputs: { [name]: input }, requires: [] }, { [name]: value });
-    return warnings.map((message) => ({ finding: { code, severity: 'error', message, fix }, refused: false }));
+    checkNumbers({ ...formula, inputs: { [name]: input }, requires: [], outside: 'refuse' }, { [name]: value });
+    return [];
   } catch (error) {
-    if (error instanceof Refusal) return [{ finding: { code, severity: 'error', message: error.message, fix: error.fix }, refused: true }];
-    throw error;
+    if (!(error instanceof Refusal)) throw error;
+    const { code, message } = error;
+    const fix = possible ? `give ${name} a value inside the range; outside it the result is a guess` : error.fix;
+    return [{ finding: { code, severity: 'error', message, fix }, refused: !possible || formula.outside === 'refuse' }];
   }
 }

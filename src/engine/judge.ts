@@ -17,9 +17,10 @@ export type Verdict =
 /** Judges every limit of the rulebook over the ledger, per item where the rule says so, and files what comes of it. */
 export function judgeAll(ledger: Ledger): Judged[] {
   const judged: Judged[] = [];
+  const items = itemsByKind(ledger);
   for (const limit of Object.values(ledger.rulebook.limits)) {
-    const items = limit.each === undefined ? [undefined] : itemsOf(ledger, limit);
-    for (const item of items) {
+    const subjects = limit.each === undefined ? [undefined] : [...(items.get(limit.each) ?? [])];
+    for (const item of subjects) {
       const verdict = judge(ledger, limit, item);
       judged.push({ id: limit.id, outcome: verdict.kind, ...(item === undefined ? {} : { item }) });
       if (verdict.kind === 'fail') ledger.findings.push(verdict.finding);
@@ -30,16 +31,22 @@ export function judgeAll(ledger: Ledger): Judged[] {
   return judged;
 }
 
-/** The items that the limit's values exist for, in the order in which they were filed. */
-function itemsOf(ledger: Ledger, limit: Limit): string[] {
-  const items = new Set<string>();
-  const prefix = `${limit.each}.`;
-  for (const id of [...ledger.values.keys(), ...ledger.texts.keys()]) {
-    if (!id.startsWith(prefix)) continue;
-    const match = /\[(.*)\]$/s.exec(id);
-    if (match !== null) items.add(match[1] as string);
+/** The items of each kind - hole, wall, slide and so on - that any value or text is filed for, in the order of filing. */
+function itemsByKind(ledger: Ledger): Map<string, Set<string>> {
+  const kinds = new Map<string, Set<string>>();
+  for (const ids of [ledger.values.keys(), ledger.texts.keys()]) {
+    for (const id of ids) {
+      if (!id.endsWith(']')) continue;
+      const kind = id.slice(0, id.indexOf('.'));
+      let items = kinds.get(kind);
+      if (items === undefined) {
+        items = new Set();
+        kinds.set(kind, items);
+      }
+      items.add(id.slice(id.indexOf('[') + 1, -1));
+    }
   }
-  return [...items];
+  return kinds;
 }
 
 /** Judges one limit. A missing value leaves it open, unless the rule is about something the part simply lacks. */

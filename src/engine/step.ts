@@ -43,7 +43,6 @@ export function textBlock(...phrase: Phrase): Block {
 /** The title of a value id, for labels. */
 export function titleOf(id: string): string {
   const word = wordOf(id);
-  const item = /\[(.*)\]$/s.exec(id);
   if (word === undefined) return id;
-  return item === null ? word.title : `${word.title}, ${item[1]}`;
+  return id.endsWith(']') ? `${word.title}, ${id.slice(id.indexOf('[') + 1, -1)}` : word.title;
 }

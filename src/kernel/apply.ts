@@ -1,5 +1,5 @@
 import { formatNumber, formatQuantity } from './format.ts';
-import type { Formula, FormulaInputs, FormulaNumbers } from './formula.ts';
+import type { Formula, FormulaInput, FormulaInputs, FormulaNumbers } from './formula.ts';
 import { type RangeVerdict, Traced } from './traced.ts';
 import type { Unit } from './units.ts';
 
@@ -62,6 +62,11 @@ export function applyFormula<I extends FormulaInputs, O extends Unit>(
   return { result, warnings: checked.warnings };
 }
 
+/** Whether an input can have a value at all, inside the range of the formula or not. */
+export function isPossible({ domain = 'positive' }: FormulaInput, value: number): boolean {
+  return Number.isFinite(value) && (domain === 'any' || (domain === 'positive' ? value > 0 : value >= 0));
+}
+
 /**
  * Holds numbers against a formula's domain, conditions and range.
  * @throws Refusal as `applyFormula` does.
@@ -77,15 +82,14 @@ export function checkNumbers(
   let verdict: RangeVerdict = 'inside';
   for (const [name, input] of Object.entries(formula.inputs)) {
     const value = numbers[name] as number;
-    const domain = input.domain ?? 'positive';
     const [least, greatest] = input.range;
-    const possible = domain === 'any' || (domain === 'positive' ? value > 0 : value >= 0);
+    const possible = isPossible(input, value);
     if (possible && value >= least && value <= greatest) continue;
     const shown = formatQuantity(value, input.unit);
-    if (!Number.isFinite(value) || (domain === 'positive' && value <= 0) || (domain === 'not-negative' && value < 0)) {
+    if (!possible) {
       throw new Refusal(
         code,
-        `${formula.title}: ${name} (${input.meaning}) is ${shown}, but must be ${domain === 'positive' ? 'above 0' : 'a number of 0 or more'}`,
+        `${formula.title}: ${name} (${input.meaning}) is ${shown}, but must be ${(input.domain ?? 'positive') === 'positive' ? 'above 0' : 'a number of 0 or more'}`,
         `give ${name} a possible value`,
         values,
       );

@@ -4,12 +4,18 @@ import type { Binding } from './types.ts';
 export type Bound = Readonly<Record<string, number | string | boolean>>;
 export type Expression = (values: Bound) => unknown;
 
-/** A CEL environment in which each bound name has its type: numbers with a unit are doubles, text facts are strings. */
-function environment(uses: readonly Binding[]): Environment {
+/**
+ * A CEL environment in which each bound name has its type: numbers with a unit are doubles, text facts are strings.
+ * It is what rules are checked in when they are compiled.
+ */
+function typed(uses: readonly Binding[]): Environment {
   const env = new Environment();
   for (const binding of uses) env.registerVariable(binding.name, binding.unit === undefined ? 'string' : 'double');
   return env;
 }
+
+/** One environment for all evaluation: the rules have been checked with their types, and making one for each takes time. */
+let untyped: Environment | undefined;
 
 /** Parsed once for each rule: the list of bindings is the rule's own, so it is the key. */
 const PARSED = new WeakMap<readonly Binding[], Map<string, Expression>>();
@@ -26,7 +32,8 @@ export function parseExpression(text: string, uses: readonly Binding[]): Express
   }
   let expression = ofRule.get(text);
   if (expression === undefined) {
-    const parsed = environment(uses).parse(text);
+    untyped ??= new Environment({ unlistedVariablesAreDyn: true });
+    const parsed = untyped.parse(text);
     expression = (values) => parsed(values as Record<string, unknown>);
     ofRule.set(text, expression);
   }
@@ -37,7 +44,7 @@ export function parseExpression(text: string, uses: readonly Binding[]): Express
 export function expressionFault(text: string, uses: readonly Binding[], wanted: 'bool' | 'number'): string | undefined {
   let checked: { valid: boolean; type?: string; error?: Error };
   try {
-    checked = environment(uses).check(text) as typeof checked;
+    checked = typed(uses).check(text) as typeof checked;
   } catch (error) {
     checked = { valid: false, error: error as Error };
   }

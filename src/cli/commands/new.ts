@@ -3,7 +3,7 @@ import { Argument, type Command } from 'commander';
 import { STARTERS, type StarterName, starterText } from '../../index.ts';
 import type { Context } from '../context.ts';
 import { badInput } from '../fault.ts';
-import { writeWhole } from '../files.ts';
+import { writeWhole } from '../write-whole.ts';
 
 export function define(command: Command, context: Context): void {
   command

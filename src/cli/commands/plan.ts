@@ -3,7 +3,6 @@ import { type Diagnostic, findingsText, loadRulebook, type Plan, renderPlans, SE
 import { type Context, collect } from '../context.ts';
 import { EXIT } from '../exits.ts';
 import { BadInput } from '../fault.ts';
-import { writeWhole } from '../files.ts';
 import { FORMAT_NAMES, type Output, readOutputs } from '../outputs.ts';
 import { type PartOptions, planFile, readPlantFile } from '../plan-input.ts';
 
@@ -11,6 +10,7 @@ interface PlanOptions extends PartOptions {
   readonly format?: readonly string[];
   readonly failOn: 'error' | 'warning' | 'never';
   readonly quiet?: boolean;
+  readonly workings?: boolean;
 }
 
 export function define(command: Command, context: Context): void {
@@ -28,6 +28,7 @@ export function define(command: Command, context: Context): void {
         .choices(['error', 'warning', 'never'])
         .default('error'),
     )
+    .option('--workings', 'in Markdown, also every value that no section shows: alloy data, table figures, workings')
     .option('-q, --quiet', 'no findings of the plan and no messages on standard error')
     .action(async (files: string[], options: PlanOptions) => {
       context.exit = await plan(files, options, context);
@@ -80,9 +81,11 @@ async function write(
   const text =
     output.format === 'findings'
       ? findingsText(findings, toStdout ? await context.palette(io.out) : undefined)
-      : await renderPlans(output.format, plans, several);
+      : await renderPlans(output.format, plans, several, { workings: options.workings === true });
   if (toStdout) io.out.write(text);
   else {
+    // Loaded only when a file is written: its modules take time to load.
+    const { writeWhole } = await import('../write-whole.ts');
     await writeWhole(output.path, text);
     if (options.quiet !== true) io.err.write(`wrote ${output.path}\n`);
   }

@@ -7,8 +7,13 @@ import { printMarkdown } from './print.ts';
 import { otherValues, sectionNodes } from './sections.ts';
 import { opening, summary } from './summary.ts';
 
-/** The whole plan as a tree: half a page of summary, then everything the plan holds. */
-export function markdownTree(plan: Plan): Root {
+export interface MarkdownOptions {
+  /** Also print the values that no section shows: alloy data, table figures, workings of each item. */
+  readonly workings?: boolean;
+}
+
+/** The whole plan as a tree: half a page of summary, the sections, and what the plan rests on. */
+export function markdownTree(plan: Plan, options: MarkdownOptions = {}): Root {
   return {
     type: 'root',
     children: [
@@ -21,13 +26,13 @@ export function markdownTree(plan: Plan): Root {
       ...unverified(plan),
       ...cautions(plan),
       ...notChecked(plan),
-      ...otherValues(plan),
+      ...otherValues(plan, options.workings ?? false),
       ...sources(plan),
     ],
   };
 }
 
 /** A plan as GitHub-flavoured Markdown. */
-export function markdownText(plan: Plan): string {
-  return printMarkdown(markdownTree(plan));
+export function markdownText(plan: Plan, options: MarkdownOptions = {}): string {
+  return printMarkdown(markdownTree(plan, options));
 }

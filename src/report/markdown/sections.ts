@@ -1,7 +1,7 @@
 import type { RootContent } from 'mdast';
 import type { Block, Cell, Plan, Section } from '../../engine/plan.ts';
 import { printTraced } from '../../kernel/traced.ts';
-import { paragraph, part, strong, table } from './nodes.ts';
+import { code, paragraph, part, strong, table } from './nodes.ts';
 import { valuesTable } from './values.ts';
 
 /** The sections of the plan, in its order. */
@@ -39,8 +39,17 @@ function cellText(plan: Plan, cell: Cell): string {
 }
 
 /** Values whose derivation no section spells out: those that stand in tables and sentences only, and the given data. */
-export function otherValues(plan: Plan): RootContent[] {
+export function otherValues(plan: Plan, wanted: boolean): RootContent[] {
   const shown = new Set(plan.sections.flatMap((section: Section) => section.blocks.flatMap((block) => (block.kind === 'values' ? block.ids : []))));
   const rest = [...plan.values.keys()].filter((id) => !shown.has(id));
-  return part('Data and workings', rest.length === 0 ? [] : [valuesTable(plan, rest)]);
+  if (rest.length === 0) return [];
+  if (wanted) return part('Data and workings', [valuesTable(plan, rest)]);
+  const pointer = paragraph(
+    `${rest.length} further values - alloy data, table figures, workings of each item - stand in the JSON plan; `,
+    code('--workings'),
+    ' prints them here, and ',
+    code('diewright explain ID FILE'),
+    ' shows how any one came about.',
+  );
+  return part('Data and workings', [pointer]);
 }

@@ -71,7 +71,7 @@ describe('escaping', () => {
 });
 
 describe('the plan on paper', () => {
-  const text = markdownText(handMade());
+  const text = markdownText(handMade(), { workings: true });
 
   test('opens with the name, the standing, and a summary before anything else', () => {
     expect(text.split('\n')[0]).toBe('# Casting plan: Cover, C-1, revision B');
