@@ -3,7 +3,8 @@ import type { Traced } from '../kernel/traced.ts';
 import { convert } from '../kernel/units.ts';
 import type { Bound } from '../rulebook/expression.ts';
 import type { Binding } from '../rulebook/types.ts';
-import { type Ledger, placeOf } from './ledger.ts';
+import type { Ledger } from './ledger.ts';
+import { placeOf } from './place-of.ts';
 
 /** The names of a rule bound to this plan's values: what its expressions see, and what a message prints. */
 export interface Bindings {

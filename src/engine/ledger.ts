@@ -9,6 +9,7 @@ import { convert, dimensionOf, type Unit } from '../kernel/units.ts';
 import { type AxisValue, readTable } from '../rulebook/lookup.ts';
 import type { Alloy, Rulebook } from '../rulebook/types.ts';
 import type { PartSpec, PlantSpec } from '../spec/index.ts';
+import { placeOf } from './place-of.ts';
 import type { Decision, Unchecked } from './plan.ts';
 import { fullId, type TextId, type UnitOf, type ValueId, wordOf } from './vocabulary/index.ts';
 
@@ -233,34 +234,4 @@ export class Ledger {
       throw error;
     }
   }
-}
-
-/** Found places, since many rules point at the same values. */
-const PLACES = new WeakMap<Traced, Place | null>();
-
-/** Where in the user's files a value was written: its own place, or that of the nearest value it rests on. */
-export function placeOf(value: Traced): Place | undefined {
-  const known = PLACES.get(value);
-  if (known !== undefined) return known ?? undefined;
-  const found = nearestPlace(value);
-  PLACES.set(value, found ?? null);
-  return found;
-}
-
-function nearestPlace(value: Traced): Place | undefined {
-  let level: readonly Traced[] = [value];
-  const seen = new Set<Traced>(level);
-  while (level.length > 0) {
-    const next: Traced[] = [];
-    for (const candidate of level) {
-      if (candidate.at !== undefined) return candidate.at;
-      for (const parent of candidate.parents) {
-        if (seen.has(parent)) continue;
-        seen.add(parent);
-        next.push(parent);
-      }
-    }
-    level = next;
-  }
-  return undefined;
 }

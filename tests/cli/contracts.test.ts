@@ -5,7 +5,11 @@ import { EXAMPLES } from '../golden/examples.ts';
 import { CONTRACT_FORMULAS, CONVERTED, type ContractFormula, MISSING, SPELLED } from './contracts/formulas.ts';
 import { runHere } from './run-here.ts';
 
-const call = (id: string, inputs: Readonly<Record<string, string>>): string[] => ['calc', id, ...Object.entries(inputs).map(([name, text]) => `${name}=${text}`)];
+const call = (id: string, inputs: Readonly<Record<string, string>>): string[] => [
+  'calc',
+  id,
+  ...Object.entries(inputs).map(([name, text]) => `${name}=${text}`),
+];
 const calcJson = async (args: readonly string[]) => {
   const { code, out, err } = await runHere([...args, '--json']);
   expect([code, err], args.join(' ')).toEqual([0, '']);
@@ -49,7 +53,11 @@ describe('calc, every formula of the contract', () => {
       const listed = rows.find((row) => row.id === id)?.inputs ?? [];
       const names = listed.map((text) => text.split(' ')[0] as string);
       expect([...names].sort(), id).toEqual([...new Set([...Object.keys(inputs), ...defaults])].sort());
-      for (const name of defaults) expect(listed.find((text) => text.startsWith(name)), `${id} ${name}`).toMatch(/\(.+\)$/);
+      for (const name of defaults)
+        expect(
+          listed.find((text) => text.startsWith(name)),
+          `${id} ${name}`,
+        ).toMatch(/\(.+\)$/);
     }
   });
 

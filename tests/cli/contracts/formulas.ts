@@ -212,7 +212,11 @@ export const SPELLED: readonly { readonly id: string; readonly input: string; re
   { id: 'fill.longest-time', input: 'gate_temperature', texts: ['650 °C', '650 degC', '650 Cel', '650°C', '1202 degF', '1202 °F'] },
   { id: 'fill.longest-time', input: 'k', texts: ['0.0346 s/mm', '0.0346 s.mm-1', '0.87884 s/in'] },
   { id: 'fill.longest-time', input: 'conversion', texts: ['4.8 K/%', '4.8K/%'] },
-  { id: 'heat.per-mass', input: 'cp_solid', texts: ['963 J/(kg.K)', '963 J/kgK', '963 J/(kgK)', '963 J.kg-1.K-1', '963 J/kg/K', '0.963 kJ/kgK', '963 J/(kg·K)'] },
+  {
+    id: 'heat.per-mass',
+    input: 'cp_solid',
+    texts: ['963 J/(kg.K)', '963 J/kgK', '963 J/(kgK)', '963 J.kg-1.K-1', '963 J/kg/K', '0.963 kJ/kgK', '963 J/(kg·K)'],
+  },
   { id: 'pq2.operating-flow', input: 'dry_flow', texts: ['19.242 l/s', '19.242 L/s', '19242 cm3/s', '1154.52 l/min', '0.019242 m3/s'] },
   { id: 'gate.flow-volume', input: 'density', texts: ['2500 kg/m3', '2.5 g/cm3', '2.5 g/cc', '2.5 kg/dm3', '2.5 kg/l', '0.09031823007 lb/in3'] },
 ];
