@@ -1,13 +1,15 @@
 import { readdirSync } from 'node:fs';
 import { all, create, type FactoryFunctionMap, type MathNode } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { type Formula, substitute } from '../../src/kernel/formula.ts';
+import { equationOf, type Formula, substitute } from '../../src/kernel/formula.ts';
 import { STATUSES } from '../../src/kernel/status.ts';
 import { isUnit } from '../../src/kernel/units.ts';
 import { FORMULAS, formulaById } from '../../src/physics/index.ts';
 
 const math = create(all as FactoryFunctionMap);
 const POINTS = 200;
+/** A run in time steps is too slow for hundreds of them. */
+const STEPPED_POINTS = 4;
 const AGREEMENT = 1e-9;
 
 type Numbers = Record<string, number>;
@@ -24,17 +26,17 @@ function generator(seedText: string): () => number {
 }
 
 /** Points inside the ranges that satisfy the conditions: random ones, and random ones with one input at an end of its range. */
-function points(formula: Formula): Numbers[] {
+function points(formula: Formula, count = POINTS): Numbers[] {
   const random = generator(formula.id);
   const draw = (): Numbers =>
     Object.fromEntries(Object.entries(formula.inputs).map(([name, { range }]) => [name, range[0] + random() * (range[1] - range[0])]));
   const holds = (numbers: Numbers): boolean => (formula.requires ?? []).every((condition) => condition.holds(numbers));
   const found: Numbers[] = [];
-  for (let tries = 0; found.length < POINTS && tries < 400 * POINTS; tries += 1) {
+  for (let tries = 0; found.length < count && tries < 400 * count; tries += 1) {
     const numbers = draw();
     if (holds(numbers)) found.push(numbers);
   }
-  expect(found.length, `${formula.id}: points that satisfy its conditions`).toBe(POINTS);
+  expect(found.length, `${formula.id}: points that satisfy its conditions`).toBe(count);
   for (const [name, { range }] of Object.entries(formula.inputs)) {
     for (const end of range) {
       const numbers = { ...draw(), [name]: end };
@@ -124,6 +126,27 @@ describe.each(FORMULAS.map((formula) => [formula.id, formula] as const))('%s', (
     for (const name of names) expect(name).toMatch(/^[A-Za-z][A-Za-z0-9_]*$/);
     for (const name of formula.implicit ? names : names.slice(0, -1)) expect(name in math, `${name} is a name of mathjs`).toBe(false);
   });
+
+  if (formula.solution === 'time-stepped') {
+    // No text can be evaluated here; tests/reference/formulas.test.ts asks for cases instead.
+    it('gives a finite number that does not depend on what was worked out before', () => {
+      const drawn = points(formula, STEPPED_POINTS);
+      const first = drawn.map((numbers) => formula.compute(numbers));
+      expect(first.filter((result) => !Number.isFinite(result))).toEqual([]);
+      expect([...drawn].reverse().map((numbers) => formula.compute(numbers))).toEqual([...first].reverse());
+      expect(new Set(first).size, 'the result moves with the inputs').toBeGreaterThan(1);
+    });
+
+    it('prints every number it was given, and the result', () => {
+      const numbers = points(formula, 1)[0] as Numbers;
+      const lines = substitute(formula, numbers, 12.5);
+      for (const symbol of symbols) expect(lines[0]).toMatch(new RegExp(`(^with |, )${symbol} = -?[0-9]`));
+      expect(lines[1]).toMatch(new RegExp(`^${formula.symbol} = 12.5`));
+      expect([formula.where, formula.implicit]).toEqual([undefined, undefined]);
+      expect(equationOf(formula)).toBe(`${formula.symbol} by time steps of ${formula.equation}`);
+    });
+    return;
+  }
 
   it('uses every symbol, and no other name than pi', () => {
     const known = new Set([...symbols, 'pi']);

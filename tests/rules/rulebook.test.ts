@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { compileFolder, describe as inWords } from '../../.build/rulepack.ts';
 import { wordOf } from '../../src/engine/vocabulary/index.ts';
 import { sourceKey } from '../../src/kernel/status.ts';
+import { FORMULAS } from '../../src/physics/index.ts';
 import { compileRulebook } from '../../src/rulebook/compile.ts';
 import { parseExpression } from '../../src/rulebook/expression.ts';
 
@@ -32,7 +33,7 @@ describe('the built-in rulebook', () => {
     }
   });
 
-  test('no source is listed that nothing cites', () => {
+  test('every source cited is listed, and every source listed is cited', () => {
     const cited = new Set<string>(['PART', 'PLANT']);
     const note = (refs: readonly string[]): void => {
       for (const ref of refs) cited.add(sourceKey(ref));
@@ -49,7 +50,9 @@ describe('the built-in rulebook', () => {
         for (const other of property.others ?? []) note(other.source ?? []);
       }
     }
+    for (const formula of FORMULAS) note(formula.source);
     expect([...cited].filter((key) => !(key in rulebook.sources) && key !== 'PART' && key !== 'PLANT')).toEqual([]);
+    expect(Object.keys(rulebook.sources).filter((key) => !cited.has(key))).toEqual([]);
   });
 });
 

@@ -1,0 +1,57 @@
+// Writes the generated parts of README.md and DEVELOPERS.md: npm run docs (after npm run build).
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import cli from '../dist/cli.cjs';
+
+const root = join(import.meta.dirname, '..');
+
+async function run(args) {
+  let out = '';
+  const write = (text) => {
+    out += text;
+  };
+  await cli.main(args, { env: {}, out: { isTTY: false, write }, err: { isTTY: false, write: () => {} }, stdin: (async function* () {})(), settled: async () => true });
+  return out;
+}
+
+const fenced = (text) => `\`\`\`text\n${text.trim()}\n\`\`\``;
+
+async function index() {
+  const lines = [];
+  for (const [title, name] of [['Formulas', 'formulas'], ['Tables', 'tables'], ['Decision tables', 'choices'], ['Limits and cautions', 'rules']]) {
+    const ids = JSON.parse(await run(['list', name, '--json'])).map((entry) => entry.id);
+    const byTopic = new Map();
+    for (const id of ids) {
+      const [topic, rest] = [id.slice(0, id.search(/[./]/)), id.slice(id.search(/[./]/) + 1)];
+      byTopic.set(topic, [...(byTopic.get(topic) ?? []), rest]);
+    }
+    lines.push(`**${title}** (${ids.length})`, '', ...[...byTopic].sort().map(([topic, names]) => `- \`${topic}\`: ${names.sort().join(', ')}`), '');
+  }
+  return lines.join('\n').trim();
+}
+
+/** Every generated block by file and name. */
+export async function blocks() {
+  return {
+    'README.md': { help: `${fenced(await run(['--help']))}\n\n${fenced(await run(['plan', '--help']))}` },
+    'DEVELOPERS.md': { index: await index() },
+  };
+}
+
+/** The file's text with its generated blocks replaced. */
+export function fill(text, byName) {
+  return Object.entries(byName).reduce((filled, [name, content]) => {
+    const pattern = new RegExp(`(<!-- generated: ${name} -->\\n)[\\s\\S]*?(<!-- end -->)`);
+    if (!pattern.test(filled)) throw new Error(`no block "${name}"`);
+    return filled.replace(pattern, (_, start, end) => `${start}\n${content}\n\n${end}`);
+  }, text);
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  for (const [file, byName] of Object.entries(await blocks())) {
+    const path = join(root, file);
+    writeFileSync(path, fill(readFileSync(path, 'utf8'), byName));
+    console.log(`wrote ${file}`);
+  }
+}
