@@ -11,7 +11,13 @@ async function run(args) {
   const write = (text) => {
     out += text;
   };
-  await cli.main(args, { env: {}, out: { isTTY: false, write }, err: { isTTY: false, write: () => {} }, stdin: (async function* () {})(), settled: async () => true });
+  await cli.main(args, {
+    env: {},
+    out: { isTTY: false, write },
+    err: { isTTY: false, write: () => {} },
+    stdin: (async function* () {})(),
+    settled: async () => true,
+  });
   return out;
 }
 
@@ -19,7 +25,12 @@ const fenced = (text) => `\`\`\`text\n${text.trim()}\n\`\`\``;
 
 async function index() {
   const lines = [];
-  for (const [title, name] of [['Formulas', 'formulas'], ['Tables', 'tables'], ['Decision tables', 'choices'], ['Limits and cautions', 'rules']]) {
+  for (const [title, name] of [
+    ['Formulas', 'formulas'],
+    ['Tables', 'tables'],
+    ['Decision tables', 'choices'],
+    ['Limits and cautions', 'rules'],
+  ]) {
     const ids = JSON.parse(await run(['list', name, '--json'])).map((entry) => entry.id);
     const byTopic = new Map();
     for (const id of ids) {

@@ -1,5 +1,5 @@
-// Writes plan.md and plan.json beside every example part: npm run examples (after npm run build).
-import { readdirSync } from 'node:fs';
+// Writes plan.md with its figures and plan.json beside every example part: npm run examples (after npm run build).
+import { readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import cli from '../dist/cli.cjs';
 
@@ -7,6 +7,8 @@ const examples = join(import.meta.dirname, '..', 'examples');
 for (const entry of readdirSync(examples, { withFileTypes: true })) {
   if (!entry.isDirectory()) continue;
   process.chdir(join(examples, entry.name));
+  // The program leaves the figures of an earlier plan where they are; an example has those of its plan alone.
+  for (const name of readdirSync('.')) if (/^plan-.*\.svg$/.test(name)) rmSync(name);
   for (const file of readdirSync('.').filter((name) => name.endsWith('.part.yaml'))) {
     const status = await cli.main(['plan', file, '--format', 'markdown=plan.md', '--format', 'json=plan.json', '--fail-on', 'never', '--quiet']);
     console.log(`${entry.name}: ${status === 0 ? 'written' : `exit ${status}`}`);

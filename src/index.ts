@@ -37,6 +37,8 @@ export interface PlanRequest {
   readonly plant?: SourceText;
   /** Fields of the part description to set before it is read, as `path=value`. */
   readonly set?: readonly string[];
+  /** Computes the wave in the shot sleeve too, which takes longer than the rest of a plan. */
+  readonly wave?: boolean;
   readonly rulebook: Rulebook;
   /** Version of the program, printed in the plan. */
   readonly version: string;
@@ -60,7 +62,8 @@ export function planPart(request: PlanRequest): Planned {
   if (read.part === undefined || plant.plant === undefined) return { diagnostics: input };
   const alloy = alloyOf(rulebook, read.part);
   if ('fault' in alloy) return { diagnostics: sortDiagnostics([...input, alloy.fault]) };
-  const plan = makePlan({ part: read.part, plant: plant.plant, alloy: alloy.found, rulebook }, { name: 'diewright', version: request.version });
+  const given = { part: read.part, plant: plant.plant, alloy: alloy.found, rulebook, wave: request.wave === true };
+  const plan = makePlan(given, { name: 'diewright', version: request.version });
   const findings = sortDiagnostics([...input, ...plan.findings]);
   // A pin that cannot be read is found while the plan is made; such a plan is not what was asked for.
   if (findings.some((finding) => finding.severity === 'error' && finding.code.startsWith('spec/'))) return { diagnostics: findings };
@@ -98,19 +101,37 @@ function alloyOf(rulebook: Rulebook, { alloy }: PartSpec): { readonly found: All
 export const PLAN_FORMATS = ['markdown', 'json'] as const;
 export type PlanFormat = (typeof PLAN_FORMATS)[number];
 
-/** Plans as one text. `several` asks for the form that holds more than one plan even where there is one; `workings` for every value in Markdown. */
-export async function renderPlans(
-  format: PlanFormat,
-  plans: readonly Plan[],
-  several = plans.length > 1,
-  options: { readonly workings?: boolean } = {},
-): Promise<string> {
+export interface RenderOptions {
+  /** In Markdown, also every value that no section shows. */
+  readonly workings?: boolean;
+  /** In Markdown, for each plan in turn the files of its figures by figure id, to be linked; relative, with forward slashes. */
+  readonly figures?: readonly ReadonlyMap<string, string>[];
+}
+
+/** Plans as one text. `several` asks for the form that holds more than one plan even where there is one. */
+export async function renderPlans(format: PlanFormat, plans: readonly Plan[], several = plans.length > 1, options: RenderOptions = {}): Promise<string> {
   if (format === 'markdown') {
     const { markdownText } = await import('./report/markdown/index.ts');
-    return plans.map((plan) => markdownText(plan, options)).join('\n');
+    const { workings = false, figures = [] } = options;
+    return plans.map((plan, i) => markdownText(plan, { workings, figures: figures[i] ?? new Map() })).join('\n');
   }
   const { planJson, plansJson } = await import('./report/json.ts');
   return several ? plansJson(plans) : plans.map(planJson).join('');
+}
+
+export interface RenderedFigure {
+  /** Short word, unique in the plan, for the name of a file. */
+  readonly id: string;
+  /** An SVG document. */
+  readonly svg: string;
+}
+
+/** The figures of a plan as drawings, in the plan's order. */
+export async function renderFigures(plan: Plan): Promise<RenderedFigure[]> {
+  const figures = plan.sections.flatMap(({ blocks }) => blocks.filter((block) => block.kind === 'figure'));
+  if (figures.length === 0) return [];
+  const { figureSvg } = await import('./report/figure/index.ts');
+  return figures.map((figure) => ({ id: figure.id, svg: figureSvg(figure) }));
 }
 
 /** What an id means: formula, limit, choice, table, alloy, source, value, finding code; or the ids that are near to it. */

@@ -17,7 +17,7 @@ export interface PartOptions {
  */
 export async function planFile(
   file: string,
-  options: { readonly plant?: SourceText | undefined; readonly set?: readonly string[] | undefined },
+  options: { readonly plant?: SourceText | undefined; readonly set?: readonly string[] | undefined; readonly wave?: boolean | undefined },
   rulebook: Rulebook,
   io: Io,
 ): Promise<Planned> {
@@ -28,6 +28,7 @@ export async function planFile(
     version: VERSION,
     ...(options.plant === undefined ? {} : { plant: options.plant }),
     ...(options.set === undefined ? {} : { set: options.set }),
+    ...(options.wave === undefined ? {} : { wave: options.wave }),
   });
 }
 

@@ -3,35 +3,76 @@ import { open, realpath, rename, stat, unlink } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { fault, reason } from './files.ts';
 
+export interface WholeFile {
+  readonly path: string;
+  readonly text: string;
+}
+
+/** Writes a whole file or nothing; see `writeTogether`. */
+export function writeWhole(path: string, text: string): Promise<void> {
+  return writeTogether([{ path, text }]);
+}
+
 /**
- * Writes a whole file or nothing: a temporary file beside the target takes its place when it is complete.
- * @throws BadInput when that cannot be done; a file that was there before is unchanged.
+ * Writes files that belong together, all of them whole or none: each is written beside its target, and when all are
+ * complete they take their places in the order given.
+ * @throws BadInput when that cannot be done; files that were there before are unchanged, unless a place is taken away in
+ * the moment between the last two steps, and then the message says which are new.
  */
-export async function writeWhole(path: string, text: string): Promise<void> {
-  let temporary: string | undefined;
+export async function writeTogether(files: readonly WholeFile[]): Promise<void> {
+  const staged: Staged[] = [];
   try {
-    // A link stays a link: what it points at is replaced. A device or pipe cannot be replaced and is written to.
-    const target = await realpath(path).catch(() => path);
-    const there = await stat(target).catch(() => undefined);
-    if (there !== undefined && !there.isFile() && !there.isDirectory()) {
-      const file = await open(target, 'w');
-      await file.writeFile(text).finally(() => file.close());
-      return;
-    }
-    const name = join(dirname(target), `.${basename(target)}.${randomBytes(6).toString('hex')}.tmp`);
-    const file = await open(name, 'wx', 0o666);
-    temporary = name;
-    try {
-      if (there !== undefined) await file.chmod(there.mode & 0o777);
-      await file.writeFile(text);
-    } finally {
-      await file.close();
-    }
-    await rename(name, target);
+    for (const file of files) staged.push(await blamed(file.path, 'nothing was changed', () => stage(file)));
+    for (const [i, one] of staged.entries())
+      await blamed(one.path, i === 0 ? 'nothing was changed' : `${files[i - 1]?.path} and what was written before it are new`, one.settle);
+  } catch (error) {
+    for (const one of staged) await one.discard();
+    throw error;
+  }
+}
+
+/** A file that is complete but not in its place. */
+interface Staged {
+  readonly path: string;
+  readonly settle: () => Promise<void>;
+  readonly discard: () => Promise<void>;
+}
+
+async function stage({ path, text }: WholeFile): Promise<Staged> {
+  // A link stays a link: what it points at is replaced. A device or pipe cannot be replaced and is written to.
+  const target = await realpath(path).catch(() => path);
+  const there = await stat(target).catch(() => undefined);
+  if (there?.isDirectory() === true) throw Object.assign(new Error('a folder'), { code: 'EISDIR' });
+  if (there !== undefined && !there.isFile()) return { path, settle: () => writeInto(target, text), discard: async () => undefined };
+  const name = join(dirname(target), `.${basename(target)}.${randomBytes(6).toString('hex')}.tmp`);
+  const discard = (): Promise<void> => unlink(name).catch(() => undefined);
+  const file = await open(name, 'wx', 0o666);
+  try {
+    if (there !== undefined) await file.chmod(there.mode & 0o777);
+    await file.writeFile(text);
+  } catch (error) {
+    await discard();
+    throw error;
+  } finally {
+    await file.close();
+  }
+  return { path, settle: () => rename(name, target), discard };
+}
+
+async function writeInto(target: string, text: string): Promise<void> {
+  try {
+    const file = await open(target, 'w');
+    await file.writeFile(text).finally(() => file.close());
   } catch (error) {
     // A pipe whose reader has gone away is no fault, as on standard output.
-    if ((error as NodeJS.ErrnoException).code === 'EPIPE') return;
-    if (temporary !== undefined) await unlink(temporary).catch(() => undefined);
-    throw fault(path, 'not-writable', `the file cannot be written: ${reason(error)}`, 'check the folder and its permissions; nothing was changed');
+    if ((error as NodeJS.ErrnoException).code !== 'EPIPE') throw error;
+  }
+}
+
+async function blamed<T>(path: string, state: string, work: () => Promise<T>): Promise<T> {
+  try {
+    return await work();
+  } catch (error) {
+    throw fault(path, 'not-writable', `the file cannot be written: ${reason(error)}`, `check the folder and its permissions; ${state}`);
   }
 }

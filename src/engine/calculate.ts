@@ -1,7 +1,7 @@
 import { checkNumbers, isPossible, Refusal } from '../kernel/apply.ts';
 import type { Diagnostic } from '../kernel/diagnostic.ts';
 import type { Formula, FormulaInput } from '../kernel/formula.ts';
-import { readQuantity, readUnit } from '../kernel/quantity.ts';
+import { inUnit, readQuantity, readUnit } from '../kernel/quantity.ts';
 import { nearestWord, nearestWords, orList } from '../kernel/spelling.ts';
 import type { RangeVerdict } from '../kernel/traced.ts';
 import { convert, dimensionOf, type Unit, unitsOf } from '../kernel/units.ts';
@@ -89,7 +89,7 @@ function readInputs(formula: Formula, given: CalculationRequest['given']): { num
       seen.add(name);
       const dimension = dimensionOf(input.unit);
       const parsed = readQuantity(text, dimension, dimension === 'number' ? input.unit : undefined);
-      if (parsed.ok) numbers[name] = convert(parsed.quantity.value, parsed.quantity.unit, input.unit);
+      if (parsed.ok) numbers[name] = inUnit(parsed.quantity, input.unit);
       else diagnostics.push(fault(parsed.fault.code, `${name} (${input.meaning}): ${parsed.fault.message}`, parsed.fault.fix ?? `give it in ${input.unit}`));
     }
   }

@@ -4,6 +4,7 @@ import { sourceKey } from '../kernel/status.ts';
 import { FORMULAS, formulaById } from '../physics/index.ts';
 import { findAlloy } from '../rulebook/alloys.ts';
 import type { Alloy, Caution, Choice, Limit, Origin, Rulebook, Source, Table } from '../rulebook/types.ts';
+import { findTerm, TERMS, type Term } from './terms.ts';
 import type { Word } from './vocabulary/define.ts';
 import { VOCABULARY, wordOf } from './vocabulary/index.ts';
 
@@ -16,15 +17,16 @@ export type Entry =
   | { readonly kind: 'caution'; readonly caution: Caution }
   | { readonly kind: 'table'; readonly table: Table }
   | { readonly kind: 'alloy'; readonly alloy: Alloy }
+  | { readonly kind: 'term'; readonly term: Term }
   | { readonly kind: 'source'; readonly source: Source; readonly citedBy: readonly string[] };
 
-/** Everything that an id names, or a designation for an alloy; empty when it names nothing. */
+/** Everything that an id names, or a designation for an alloy, or a word of the trade; empty when it names nothing. */
 export function findEntries(rulebook: Rulebook, id: string): Entry[] {
   const entries: Entry[] = [];
   const word = wordOf(id);
   const formula = formulaById(id);
   const alloys = findAlloy(rulebook, id);
-  if (word !== undefined) entries.push({ kind: 'value', id, word });
+  if (word !== undefined) entries.push({ kind: 'value', id: id.replace(/\[.*\]$/s, ''), word });
   if (formula !== undefined) entries.push({ kind: 'formula', formula });
   const choice = own(rulebook.choices, id);
   if (choice !== undefined) entries.push({ kind: 'choice', choice });
@@ -38,6 +40,8 @@ export function findEntries(rulebook: Rulebook, id: string): Entry[] {
   if ('ambiguous' in alloys) entries.push(...alloys.ambiguous.map((alloy): Entry => ({ kind: 'alloy', alloy })));
   const source = own(rulebook.sources, id);
   if (source !== undefined) entries.push({ kind: 'source', source, citedBy: citedBy(rulebook, id) });
+  const term = findTerm(id);
+  if (term !== undefined) entries.push({ kind: 'term', term });
   return entries;
 }
 
@@ -52,6 +56,7 @@ export function nearIds(rulebook: Rulebook, id: string, further: readonly string
     ...Object.keys(rulebook.tables),
     ...Object.values(rulebook.alloys).flatMap((alloy) => [alloy.id, ...alloy.designations.map((d) => d.code)]),
     ...Object.keys(rulebook.sources),
+    ...TERMS.map(({ term }) => term),
     ...further,
   ]);
   return nearestWords(id, [...known]);

@@ -4,6 +4,7 @@ import type { Caution } from '../rulebook/types.ts';
 import { bind } from './bind.ts';
 import type { Ledger } from './ledger.ts';
 import type { PlannedCaution } from './plan.ts';
+import { titleOf } from './step.ts';
 
 /** The cautions whose trigger holds for this plan, in the order of the rule files. */
 export function collectCautions(ledger: Ledger): PlannedCaution[] {
@@ -12,14 +13,15 @@ export function collectCautions(ledger: Ledger): PlannedCaution[] {
     const bound = bind(ledger, caution.uses);
     const triggered = holds(caution, bound.values);
     if (triggered === undefined && 'missing' in bound)
-      ledger.leaveUnchecked({ id: caution.id, title: `Caution: ${caution.title}`, missing: `needs ${bound.missing.join(', ')}` });
+      ledger.leaveUnchecked({ id: caution.id, title: `Caution: ${caution.title}`, missing: `not known: ${bound.missing.map(titleOf).join(', ')}` });
     if (triggered !== true) continue;
     list.push({
       id: caution.id,
       title: caution.title,
       text: caution.text,
       defer: caution.defer,
-      because: caution.uses.map((use) => use.id),
+      // What stands in every plan hangs on no decision.
+      because: caution.when === 'true' ? [] : caution.uses.map((use) => use.id),
       status: weakest(caution.status),
       source: caution.source,
     });

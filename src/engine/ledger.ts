@@ -2,10 +2,10 @@ import { applyFormula, type FormulaArguments, Refusal } from '../kernel/apply.ts
 import type { Diagnostic } from '../kernel/diagnostic.ts';
 import type { Formula, FormulaInputs } from '../kernel/formula.ts';
 import type { Place } from '../kernel/place.ts';
-import { readQuantity } from '../kernel/quantity.ts';
+import { inUnit, readQuantity } from '../kernel/quantity.ts';
 import type { SourceRef, Status } from '../kernel/status.ts';
 import { Traced } from '../kernel/traced.ts';
-import { convert, dimensionOf, type Unit } from '../kernel/units.ts';
+import { dimensionOf, type Unit } from '../kernel/units.ts';
 import { type AxisValue, readTable } from '../rulebook/lookup.ts';
 import type { Alloy, Rulebook } from '../rulebook/types.ts';
 import type { PartSpec, PlantSpec } from '../spec/index.ts';
@@ -26,6 +26,8 @@ export interface Case {
   readonly plant: PlantSpec;
   readonly alloy: Alloy;
   readonly rulebook: Rulebook;
+  /** Whether the wave in the sleeve is to be computed; it takes longer than the rest of the plan. */
+  readonly wave?: boolean;
 }
 
 /**
@@ -95,7 +97,7 @@ export class Ledger {
       });
       return undefined;
     }
-    const value = convert(parsed.quantity.value, parsed.quantity.unit, unit);
+    const value = inUnit(parsed.quantity, unit);
     return Traced.pinned(id, value, unit, { at: pin.at, written: pin.text, source: 'PART', instead });
   }
 
@@ -113,7 +115,7 @@ export class Ledger {
     if (pin === undefined || word === undefined || 'text' in word) return undefined;
     const dimension = dimensionOf(word.unit);
     const parsed = readQuantity(pin.text, dimension, dimension === 'number' ? word.unit : undefined);
-    return parsed.ok ? convert(parsed.quantity.value, parsed.quantity.unit, word.unit) : undefined;
+    return parsed.ok ? inUnit(parsed.quantity, word.unit) : undefined;
   }
 
   /** The value filed under an id. @throws Missing when an earlier step could not give it. */

@@ -2,6 +2,7 @@ import type { Diagnostic } from '../kernel/diagnostic.ts';
 import type { Place } from '../kernel/place.ts';
 import type { SourceRef, Status } from '../kernel/status.ts';
 import type { Traced } from '../kernel/traced.ts';
+import type { Unit } from '../kernel/units.ts';
 import type { WeakFigure } from './weak.ts';
 
 /** A decision: the word chosen, why, on what authority, and what else could have been chosen. */
@@ -27,7 +28,38 @@ export type Cell = string | { readonly value: string } | { readonly decision: st
 export type Block =
   | { readonly kind: 'values'; readonly ids: readonly string[] }
   | { readonly kind: 'table'; readonly title?: string; readonly columns: readonly string[]; readonly rows: readonly (readonly Cell[])[] }
-  | { readonly kind: 'text'; readonly phrase: Phrase };
+  | { readonly kind: 'text'; readonly phrase: Phrase }
+  | Figure;
+
+/** A point of a curve, in the units of the axes. */
+export type FigurePoint = readonly [x: number, y: number];
+
+export interface FigureAxis {
+  readonly title: string;
+  readonly unit: Unit;
+}
+
+/**
+ * A drawing beside the plan. Curves are samples of formulas for the eye; every number that the plan states is a value of
+ * its own, and a mark says which.
+ */
+export interface Figure {
+  readonly kind: 'figure';
+  /** Short word for the file name, unique in the plan, such as `pq2`. */
+  readonly id: string;
+  readonly title: string;
+  /** What it shows, in one or two sentences, for readers who cannot see it. */
+  readonly text: string;
+  readonly x: FigureAxis;
+  readonly y: FigureAxis;
+  /** A second axis on the right, for curves that say so. */
+  readonly right?: FigureAxis;
+  /** Shaded areas, drawn first: windows in which a point should lie. */
+  readonly areas: readonly { readonly title: string; readonly points: readonly FigurePoint[] }[];
+  readonly curves: readonly { readonly title: string; readonly points: readonly FigurePoint[]; readonly dashed?: true; readonly axis?: 'right' }[];
+  /** Points and positions with a label; a mark without `y` is an upright line. */
+  readonly marks: readonly { readonly title: string; readonly x: number; readonly y?: number; readonly values: readonly string[] }[];
+}
 
 export interface Section {
   readonly id: string;

@@ -39,6 +39,11 @@ export interface Formula<I extends FormulaInputs = FormulaInputs, O extends Unit
   readonly where?: readonly { readonly symbol: string; readonly equation: string }[];
   /** For an equation without closed form: `equation` is the residual, zero at the result. */
   readonly implicit?: true;
+  /**
+   * For the result of a run in time steps: `equation` names the balances that are stepped, for reading only. Nothing can
+   * evaluate it, so reference cases take the place of that check; `where` and `implicit` are not used.
+   */
+  readonly solution?: 'time-stepped';
   readonly requires?: readonly FormulaCondition<I>[];
   /** What happens when an input lies outside its `range`. */
   readonly outside: 'refuse' | 'clamp' | 'extrapolate';
@@ -54,8 +59,21 @@ export function defineFormula<const I extends FormulaInputs, const O extends Uni
   return spec;
 }
 
+/** The formula in one line: its symbol and how it follows from the equation. */
+export function equationOf({ symbol, equation, implicit, solution }: Formula): string {
+  if (solution === 'time-stepped') return `${symbol} by time steps of ${equation}`;
+  return implicit ? `${symbol} solves 0 = ${equation}` : `${symbol} = ${equation}`;
+}
+
 /** `where` lines and the equation, with each symbol of an input replaced by its number; then the result. */
 export function substitute(formula: Formula, numbers: Readonly<Record<string, number>>, result: number): string[] {
+  if (formula.solution === 'time-stepped') {
+    const given = Object.entries(formula.inputs).map(([name, { symbol, unit }]) => {
+      const number = plainNumber(numbers[name] as number);
+      return unit === '1' ? `${symbol} = ${number}` : `${symbol} = ${number} ${unit}`;
+    });
+    return [`with ${given.join(', ')}`, `${formula.symbol} = ${formatQuantity(result, formula.unit)} by time steps`];
+  }
   const bySymbol = new Map<string, string>();
   for (const [name, input] of Object.entries(formula.inputs)) {
     bySymbol.set(input.symbol, plainNumber(numbers[name] as number));

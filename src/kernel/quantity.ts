@@ -189,9 +189,12 @@ function roundForMessage(value: number): number {
   return Number(value.toPrecision(5));
 }
 
-/** The quantity's number in another unit of its dimension. */
-export function inUnit(quantity: Quantity, unit: Unit): number {
-  return convert(quantity.value, quantity.unit, unit);
+/**
+ * The quantity's number in another unit of its dimension, without the last binary digits that the factor leaves: 0.18 cm
+ * is 1.8 mm and not 1.7999999999999998, which would fall below a bound of 1.8 mm.
+ */
+export function inUnit({ value, unit: written }: Quantity, unit: Unit): number {
+  return written === unit ? value : Number(convert(value, written, unit).toPrecision(15));
 }
 
 function withArticle(noun: string): string {

@@ -11,17 +11,25 @@ import * as fillPlan from './fill-plan.ts';
 import * as fillet from './fillet.ts';
 import * as gate from './gate.ts';
 import * as gatePlan from './gate-plan.ts';
+import * as gateShare from './gate-share.ts';
+import * as gooseneck from './gooseneck.ts';
 import * as heat from './heat.ts';
 import * as hole from './hole.ts';
+import * as intensification from './intensification.ts';
 import * as machine from './machine.ts';
 import * as metal from './metal.ts';
 import * as overflow from './overflow.ts';
 import * as overflowPlan from './overflow-plan.ts';
 import * as parting from './parting.ts';
 import * as porosity from './porosity.ts';
+import * as porosityEstimate from './porosity-estimate.ts';
 import * as pq2 from './pq2.ts';
+import * as pq2Margin from './pq2-margin.ts';
+import * as pq2Plan from './pq2-plan.ts';
+import * as pq2Window from './pq2-window.ts';
 import * as rib from './rib.ts';
 import * as runner from './runner.ts';
+import * as runnerNetwork from './runner-network.ts';
 import * as shot from './shot.ts';
 import * as shotPlan from './shot-plan.ts';
 import * as shrink from './shrink.ts';
@@ -30,10 +38,16 @@ import * as sleeveTravel from './sleeve/travel.ts';
 import * as sleeveWave from './sleeve/wave.ts';
 import * as slide from './slide.ts';
 import * as slideForce from './slide-force.ts';
+import * as slowShotMotion from './slow-shot/motion.ts';
+import * as slowShotSpeed from './slow-shot/speed.ts';
+import * as slowShotTravel from './slow-shot/travel.ts';
+import * as slowShotWave from './slow-shot/wave.ts';
+import * as squeeze from './squeeze.ts';
 import * as thread from './thread.ts';
 import * as tolerance from './tolerance.ts';
 import * as toleranceSum from './tolerance-sum.ts';
 import * as vent from './vent.ts';
+import * as ventBalance from './vent-balance.ts';
 import * as ventPlan from './vent-plan.ts';
 import * as wall from './wall.ts';
 
@@ -51,17 +65,25 @@ const TOPICS: readonly Readonly<Record<string, unknown>>[] = [
   fillet,
   gate,
   gatePlan,
+  gateShare,
+  gooseneck,
   heat,
   hole,
+  intensification,
   machine,
   metal,
   overflow,
   overflowPlan,
   parting,
   porosity,
+  porosityEstimate,
   pq2,
+  pq2Margin,
+  pq2Plan,
+  pq2Window,
   rib,
   runner,
+  runnerNetwork,
   shot,
   shotPlan,
   shrink,
@@ -70,10 +92,16 @@ const TOPICS: readonly Readonly<Record<string, unknown>>[] = [
   sleeveWave,
   slide,
   slideForce,
+  squeeze,
+  slowShotMotion,
+  slowShotSpeed,
+  slowShotTravel,
+  slowShotWave,
   thread,
   tolerance,
   toleranceSum,
   vent,
+  ventBalance,
   ventPlan,
   wall,
 ];

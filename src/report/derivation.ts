@@ -1,5 +1,5 @@
+import { equationOf } from '../kernel/formula.ts';
 import { printTraced, type Traced } from '../kernel/traced.ts';
-import { equationOf } from './formula-text.ts';
 import { howOf, sourceAndStatus } from './how.ts';
 import { visibleLine } from './visible.ts';
 import { placeText } from './words.ts';

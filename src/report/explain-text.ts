@@ -31,6 +31,11 @@ function entryText(entry: Entry): string {
       return tableText(entry.table);
     case 'alloy':
       return alloyText(entry.alloy);
+    case 'term':
+      return fieldsText(entry.term.term, [
+        ['kind', 'word of the trade'],
+        ['means', entry.term.meaning],
+      ]);
     case 'source':
       return sourceText(entry.source, entry.citedBy);
   }

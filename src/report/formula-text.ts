@@ -1,6 +1,6 @@
 import type { Calculation } from '../engine/calculate.ts';
 import { formatNumber, formatQuantity } from '../kernel/format.ts';
-import { type Formula, type FormulaInput, substitute } from '../kernel/formula.ts';
+import { equationOf, type Formula, type FormulaInput, substitute } from '../kernel/formula.ts';
 import { convert, type Unit } from '../kernel/units.ts';
 import { alignRows } from './columns.ts';
 import { fieldsText } from './fields.ts';
@@ -25,12 +25,8 @@ export function formulaText(formula: Formula): string {
     ['outside its range', OUTSIDE[formula.outside]],
     ['accuracy', formula.accuracy],
     ['source', originText(formula.source, formula.status)],
-    ['by hand', exampleCall(formula)],
+    ['by hand', [exampleCall(formula)]],
   ]);
-}
-
-export function equationOf(formula: Formula): string {
-  return formula.implicit ? `${formula.symbol} solves 0 = ${formula.equation}` : `${formula.symbol} = ${formula.equation}`;
 }
 
 function unitText(unit: Unit): string {

@@ -1,8 +1,7 @@
-import { substitute } from '../kernel/formula.ts';
+import { equationOf, substitute } from '../kernel/formula.ts';
 import { STATUSES, type Status } from '../kernel/status.ts';
 import type { Traced } from '../kernel/traced.ts';
 import { convert } from '../kernel/units.ts';
-import { equationOf } from './formula-text.ts';
 import { KIND_WORDS, originText, RANGE_WORDS } from './words.ts';
 
 /** How a value was reached: equations, a table's id, and a remark; each report lays these out in its own way. */

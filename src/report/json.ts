@@ -1,4 +1,4 @@
-import type { Decision, Plan } from '../engine/plan.ts';
+import type { Block, Decision, Plan } from '../engine/plan.ts';
 import type { Diagnostic } from '../kernel/diagnostic.ts';
 import { fingerprint } from '../kernel/diagnostic.ts';
 import type { Place } from '../kernel/place.ts';
@@ -30,7 +30,7 @@ function planRecord(plan: Plan) {
     decisions: record(plan.decisions, (decision) => decisionRecord(decision, plan.values.get(decision.id))),
     texts: record(plan.texts, (text) => text),
     values: record(values, (value) => valueRecord(value, plan.titles.get(value.id))),
-    sections: Object.fromEntries(plan.sections.map(({ id, title, blocks }) => [id, { title, blocks }])),
+    sections: Object.fromEntries(plan.sections.map(({ id, title, blocks }) => [id, { title, blocks: blocks.map(blockRecord) }])),
     findings: plan.findings.map(findingRecord),
     cautions: plan.cautions,
     unchecked: plan.unchecked,
@@ -39,6 +39,11 @@ function planRecord(plan: Plan) {
     checkFirst: plan.weak.map(({ figure }) => ({ id: figure.id, status: figure.status })),
     sources: record(plan.sources, (text) => text),
   };
+}
+
+/** A figure is named only: its samples are for the eye, and what they show stands in values. */
+function blockRecord(block: Block) {
+  return block.kind === 'figure' ? { kind: block.kind, id: block.id, title: block.title } : block;
 }
 
 /** The plan's values in its order, then those that they rest on and that no section files, so that every parent is there. */

@@ -9,13 +9,16 @@ export const KEY_FIGURES: readonly { readonly title: string; readonly id: string
     ],
   },
   {
-    title: 'Fill time',
-    id: 'fill.time',
+    title: 'Metal pressure',
+    id: 'clamp.pressure-reached',
     bounds: [
-      ['recommended', 'fill.recommended-time'],
-      ['longest', 'fill.longest-time'],
+      ['least of the class', 'clamp.pressure-least'],
+      ['greatest of the class', 'clamp.pressure-greatest'],
+      ['within reach', 'machine.metal-pressure'],
     ],
   },
+  { title: 'Metal of one shot', id: 'shot.mass', bounds: [['one part', 'part.mass']] },
+  { title: 'Fill time', id: 'fill.time', bounds: [['longest', 'fill.longest-time']] },
   {
     title: 'Gate velocity',
     id: 'gate.velocity',
@@ -24,6 +27,8 @@ export const KEY_FIGURES: readonly { readonly title: string; readonly id: string
       ['greatest', 'gate.velocity-greatest'],
     ],
   },
+  { title: 'Plunger speed of the fast shot', id: 'sleeve.fast-speed', bounds: [['to be planned at most', 'shot.speed-available']] },
+  { title: 'Plunger speed', id: 'pot.plunger-speed', bounds: [['to be planned at most', 'shot.speed-available']] },
   {
     title: 'Sleeve fill',
     id: 'sleeve.fill',

@@ -86,10 +86,11 @@ export function planJsonSchema(): object {
         },
         { item: text(), at: ref('place'), notes: list(text('Why')), fix: text('What to do') },
       ),
-      section: object({ title: text(), blocks: list({ oneOf: [ref('values'), ref('table'), ref('phrase')] }) }),
+      section: object({ title: text(), blocks: list({ oneOf: [ref('values'), ref('table'), ref('phrase'), ref('figure')] }) }),
       values: object({ kind: { const: 'values' }, ids: list(text('Id of a value')) }),
       table: object({ kind: { const: 'table' }, columns: list(text()), rows: list(list(ref('cell'))) }, { title: text() }),
       phrase: object({ kind: { const: 'text' }, phrase: list(ref('cell')) }),
+      figure: object({ kind: { const: 'figure' }, id: text('Word in the name of its file'), title: text() }),
       cell: { oneOf: [text('As it is'), object({ value: text('Id of a value') }), object({ decision: text('Id of a decision') })] },
     },
   };

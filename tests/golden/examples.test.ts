@@ -1,8 +1,10 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { loadRulebook, planPart, renderPlans } from '../../src/index.ts';
+import { loadRulebook, planPart, renderFigures, renderPlans } from '../../src/index.ts';
 import { EXAMPLES, version } from './examples.ts';
+
+const AGAIN = 'run npm run build && npm run examples';
 
 describe('the committed plans of the examples', () => {
   test('there are enough of them, of every kind', () => {
@@ -12,15 +14,19 @@ describe('the committed plans of the examples', () => {
   test.each(EXAMPLES)('$name is fresh', async ({ file, folder }) => {
     const { plan } = planPart({ part: { name: file, text: readFileSync(join(folder, file), 'utf8') }, rulebook: await loadRulebook(), version });
     if (plan === undefined) throw new Error(`${file} cannot be planned`);
-    for (const [format, target] of [
-      ['markdown', 'plan.md'],
-      ['json', 'plan.json'],
-    ] as const) {
-      const path = join(folder, target);
-      expect(existsSync(path), `${target}: run npm run build && npm run examples`).toBe(true);
-      expect(await renderPlans(format, [plan]), `${target} is stale: run npm run build && npm run examples, and look at the difference`).toBe(
-        readFileSync(path, 'utf8'),
-      );
+    const drawn = new Map((await renderFigures(plan)).map(({ id, svg }) => [`plan-${id}.svg`, svg]));
+    const links = new Map([...drawn.keys()].map((name) => [name.slice('plan-'.length, -'.svg'.length), name]));
+    const fresh = new Map([
+      ['plan.md', await renderPlans('markdown', [plan], false, { figures: [links] })],
+      ['plan.json', await renderPlans('json', [plan])],
+      ...drawn,
+    ]);
+    const committed = readdirSync(folder).filter((name) => /^plan-.*\.svg$/.test(name));
+    expect(committed.sort(), `figures of ${file}: ${AGAIN}`).toEqual([...drawn.keys()].sort());
+    for (const [name, text] of fresh) {
+      const path = join(folder, name);
+      expect(existsSync(path), `${name}: ${AGAIN}`).toBe(true);
+      expect(text, `${name} is stale: ${AGAIN}, and look at the difference`).toBe(readFileSync(path, 'utf8'));
     }
   });
 });

@@ -40,6 +40,10 @@ describe('the cases', () => {
     const covered = new Set(all.map((one) => one.formula));
     expect(FORMULAS.map((formula) => formula.id).filter((id) => !covered.has(id))).toEqual([]);
   });
+  it('hold every formula that is solved in time steps at three points or more, as no printed equation checks it', () => {
+    const stepped = FORMULAS.filter((formula) => formula.solution === 'time-stepped').map((formula) => formula.id);
+    expect(stepped.filter((id) => all.filter((one) => one.formula === id).length < 3)).toEqual([]);
+  });
   it('can fail: no tolerance is wider than an eighth of the figure', () => {
     const idle = all.filter((one) => !(allowance(one) > 0) || (one.expected !== 0 && allowance(one) > 0.1251 * Math.abs(one.expected)));
     expect(idle).toEqual([]);

@@ -79,6 +79,7 @@ const TRIGGERS: readonly (readonly [condition: string, situation: Situation, ids
   ['high pressure, cold chamber', { family: 'aluminium', pressure: 69.1 }, ['machine/high-pressure']],
   ['high pressure, hot chamber', { family: 'zinc', pressure: 31.1 }, ['machine/high-pressure']],
   ['vacuum', { family: 'aluminium', vent: 'vacuum' }, ['machine/vacuum', 'machine/parting-line-spit']],
+  ['inserts placed before the shot', { family: 'aluminium', inserts: 1 }, ['handling/inserts']],
   ['slides', { family: 'zinc', pulls: 1 }, ['die/core-pulls', 'machine/crushing', 'machine/stored-energy']],
   ['EU electrical, aluminium', { family: 'aluminium', markets: 'eu-electrical' }, ['substances/rohs', 'substances/rohs-aluminium']],
   [
@@ -101,7 +102,6 @@ const ALWAYS = [
   'fume/silica',
   'handling/burns',
   'handling/die',
-  'handling/inserts',
   'machine/accumulator',
   'machine/crushing',
   'machine/noise',
@@ -130,6 +130,7 @@ describe('triggers', () => {
       'machine/vacuum',
       'machine/nozzle-drip',
       'die/core-pulls',
+      'handling/inserts',
       'substances/lead-above-tenth',
       'fume/zinc',
     ]) {

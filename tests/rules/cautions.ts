@@ -28,6 +28,7 @@ export interface Situation {
   readonly clampUse?: number;
   readonly pressure?: number;
   readonly pulls?: number;
+  readonly inserts?: number;
   readonly lead?: number;
 }
 
@@ -44,6 +45,7 @@ export function shown(situation: Situation): Set<string> {
   ledger.put(Traced.assumption('clamp.use', situation.clampUse ?? 75, '%', from));
   ledger.put(Traced.assumption('clamp.pressure', situation.pressure ?? 20, 'MPa', from));
   ledger.put(Traced.assumption('parting.core-pulls', situation.pulls ?? 0, '1', from));
+  ledger.put(Traced.assumption('parting.inserts', situation.inserts ?? 0, '1', from));
   if (situation.lead !== undefined) ledger.put(Traced.assumption('alloy.lead-greatest', situation.lead, '%', from));
   return new Set(collectCautions(ledger).map((entry) => entry.id));
 }

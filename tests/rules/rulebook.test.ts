@@ -28,6 +28,7 @@ describe('the built-in rulebook', () => {
     for (const limit of Object.values(rulebook.limits)) {
       expect.soft(limit.message.length, limit.id).toBeGreaterThan(15);
       expect.soft(limit.why.length, limit.id).toBeGreaterThan(20);
+      expect.soft(limit.why, `${limit.id}: only message and fix take values`).not.toMatch(/[{}]/);
       expect.soft(limit.fix.length, limit.id).toBeGreaterThan(10);
       expect.soft(limit.source.length > 0 || limit.status !== 'source', limit.id).toBe(true);
     }

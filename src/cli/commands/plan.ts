@@ -1,8 +1,9 @@
 import { type Command, Option } from 'commander';
-import { type Diagnostic, findingsText, loadRulebook, type Plan, renderPlans, SEVERITIES } from '../../index.ts';
+import { type Diagnostic, findingsText, loadRulebook, type Plan, renderPlans, SEVERITIES, visibleLine } from '../../index.ts';
 import { type Context, collect } from '../context.ts';
 import { EXIT } from '../exits.ts';
 import { BadInput } from '../fault.ts';
+import type { FigureSet } from '../figures.ts';
 import { FORMAT_NAMES, type Output, readOutputs } from '../outputs.ts';
 import { type PartOptions, planFile, readPlantFile } from '../plan-input.ts';
 
@@ -11,6 +12,8 @@ interface PlanOptions extends PartOptions {
   readonly failOn: 'error' | 'warning' | 'never';
   readonly quiet?: boolean;
   readonly workings?: boolean;
+  readonly wave?: boolean;
+  readonly figures?: string;
 }
 
 export function define(command: Command, context: Context): void {
@@ -29,6 +32,11 @@ export function define(command: Command, context: Context): void {
         .default('error'),
     )
     .option('--workings', 'in Markdown, also every value that no section shows: alloy data, table figures, workings')
+    .option(
+      '--figures <folder>',
+      'where the figures of the Markdown plan go as SVG: a folder that is there, or none (default: beside the Markdown file; none with standard output)',
+    )
+    .option('--wave', 'also compute the wave of the slow shot in the sleeve of a cold chamber: does it close over air, and over how much')
     .option('-q, --quiet', 'no findings of the plan and no messages on standard error')
     .action(async (files: string[], options: PlanOptions) => {
       context.exit = await plan(files, options, context);
@@ -37,14 +45,19 @@ export function define(command: Command, context: Context): void {
 
 async function plan(files: readonly string[], options: PlanOptions, context: Context): Promise<number> {
   const { io } = context;
-  const outputs = readOutputs(options.format ?? [], options.plant === undefined ? files : [...files, options.plant]);
+  const inputs = options.plant === undefined ? files : [...files, options.plant];
+  const outputs = readOutputs(options.format ?? [], inputs);
+  const drawsFigures = outputs.some((output) => output.format === 'markdown' && output.path !== '-') || options.figures !== undefined;
+  // Loaded only when a figure may be written.
+  const figures = drawsFigures ? await import('../figures.ts') : undefined;
+  figures?.checkFigureOption(options.figures, outputs);
   const plant = await readPlantFile(options, files, io);
   const rulebook = await loadRulebook();
   const plans: Plan[] = [];
   const faults: Diagnostic[] = [];
   for (const file of files) {
     try {
-      const planned = await planFile(file, { plant, set: options.set }, rulebook, io);
+      const planned = await planFile(file, { plant, set: options.set, wave: options.wave }, rulebook, io);
       if (planned.plan === undefined) faults.push(...unseen(faults, planned.diagnostics));
       else plans.push(planned.plan);
     } catch (error) {
@@ -53,12 +66,18 @@ async function plan(files: readonly string[], options: PlanOptions, context: Con
     }
   }
   const findings = plans.flatMap((one) => one.findings);
-  for (const output of outputs) await write(output, plans, [...findings, ...faults], files.length > 1, options, context);
+  const several = files.length > 1;
+  const sets: FigureSet[] = [];
+  for (const output of outputs) sets.push((await figures?.figuresFor(output, plans, several, options.figures)) ?? NO_SET);
+  figures?.refuseOverwriting(sets, outputs, inputs);
+  for (const [i, output] of outputs.entries()) await write(output, sets[i] ?? NO_SET, plans, [...findings, ...faults], several, options, context);
   const shown = outputs.some((output) => output.format === 'findings' && output.path === '-') ? [] : [...(options.quiet === true ? [] : findings), ...faults];
   if (shown.length > 0) await context.report(shown);
   if (faults.length > 0) return EXIT.badInput;
   return findings.some((finding) => isGrave(finding, options.failOn)) ? EXIT.findings : EXIT.made;
 }
+
+const NO_SET: FigureSet = { files: [], links: [] };
 
 /** A fault of the plant file comes back with each part; it is said once. */
 function unseen(known: readonly Diagnostic[], list: readonly Diagnostic[]): Diagnostic[] {
@@ -69,6 +88,7 @@ function unseen(known: readonly Diagnostic[], list: readonly Diagnostic[]): Diag
 
 async function write(
   output: Output,
+  figures: FigureSet,
   plans: readonly Plan[],
   findings: readonly Diagnostic[],
   several: boolean,
@@ -81,14 +101,15 @@ async function write(
   const text =
     output.format === 'findings'
       ? findingsText(findings, toStdout ? await context.palette(io.out) : undefined)
-      : await renderPlans(output.format, plans, several, { workings: options.workings === true });
-  if (toStdout) io.out.write(text);
-  else {
+      : await renderPlans(output.format, plans, several, { workings: options.workings === true, figures: figures.links });
+  const files = [...figures.files, ...(toStdout ? [] : [{ path: output.path, text }])];
+  if (files.length > 0) {
     // Loaded only when a file is written: its modules take time to load.
-    const { writeWhole } = await import('../write-whole.ts');
-    await writeWhole(output.path, text);
-    if (options.quiet !== true) io.err.write(`wrote ${output.path}\n`);
+    const { writeTogether } = await import('../write-whole.ts');
+    await writeTogether(files);
   }
+  if (toStdout) io.out.write(text);
+  if (options.quiet !== true) for (const { path } of files) io.err.write(`wrote ${visibleLine(path)}\n`);
 }
 
 function isGrave(finding: Diagnostic, threshold: PlanOptions['failOn']): boolean {

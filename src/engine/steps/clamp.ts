@@ -112,40 +112,46 @@ export const clampStep: Step = {
   id: 'clamp',
   title: 'Locking force',
   work: workClamp,
-  show: (ledger) => [
-    textBlock(
-      'The clamp is sized on the greater of the intensified pressure and the end-of-fill spike, over the projected area of the whole shot, with the slides counted by their locks.',
-    ),
-    ...valuesBlock(ledger, [
-      'clamp.pressure',
-      'clamp.pressure-reached',
-      'clamp.spike-pressure',
-      'clamp.spike-unbraked',
-      'clamp.sizing-pressure',
-      'part.projected-area',
-      'clamp.runner-share',
-      'clamp.overflow-share',
-      'clamp.feeder-diameter',
-      'clamp.projected-area',
-      'clamp.opening-force',
-      'clamp.slide-force-total',
-      'clamp.factor',
-      'clamp.locking-force',
-      'machine.locking-force',
-      'clamp.use',
-      'clamp.feeder-offset',
-      'clamp.tie-bar-load',
-      'clamp.off-centre-capacity',
-    ]),
-    ...tableBlock(
-      'Slide locks',
-      ['Slide', 'Face area', 'Lock angle', 'Opening force'],
-      slideIds(ledger).map((slide) => [
-        slide,
-        cell(ledger, 'slide.face-area', slide),
-        cell(ledger, 'slide.lock-angle', slide),
-        cell(ledger, 'clamp.slide-opening-force', slide),
+  show: (ledger) => {
+    const cold = ledger.texts.get('machine.chamber') === 'cold';
+    const slides = slideIds(ledger);
+    return [
+      textBlock(
+        cold
+          ? 'The clamp is sized on the greater of the intensified pressure and the end-of-fill spike, over the projected area of the whole shot, with the slides counted by their locks.'
+          : 'A hot chamber has no intensifier: the clamp is sized on the greater of the metal pressure and the end-of-fill spike, over the projected area of the whole shot, with the slides counted by their locks.',
+      ),
+      ...valuesBlock(ledger, [
+        'clamp.pressure',
+        'clamp.pressure-reached',
+        'clamp.spike-pressure',
+        'clamp.spike-unbraked',
+        'clamp.sizing-pressure',
+        'part.projected-area',
+        'clamp.runner-share',
+        'clamp.overflow-share',
+        ...(cold ? (['clamp.feeder-diameter'] as const) : []),
+        'clamp.projected-area',
+        'clamp.opening-force',
+        ...(slides.length > 0 ? (['clamp.slide-force-total'] as const) : []),
+        'clamp.factor',
+        'clamp.locking-force',
+        'machine.locking-force',
+        'clamp.use',
+        ...(cold ? (['clamp.feeder-offset'] as const) : []),
+        'clamp.tie-bar-load',
+        ...(cold ? (['clamp.off-centre-capacity'] as const) : []),
       ]),
-    ),
-  ],
+      ...tableBlock(
+        'Slide locks',
+        ['Slide', 'Face area', 'Lock angle', 'Opening force'],
+        slides.map((slide) => [
+          slide,
+          cell(ledger, 'slide.face-area', slide),
+          cell(ledger, 'slide.lock-angle', slide),
+          cell(ledger, 'clamp.slide-opening-force', slide),
+        ]),
+      ),
+    ];
+  },
 };

@@ -70,8 +70,8 @@ function fileSilicon(ledger: Ledger): void {
 
 function metalTemperature(ledger: Ledger): void {
   const family = ledger.alloy.family;
-  ledger.put(ledger.value('alloy.casting-temperature').as('fill.holding-temperature', 'middle of the casting temperatures of the alloy'));
   const hot = ledger.text('machine.kind') === 'hot-chamber';
+  ledger.put(hot ? potTemperature(ledger) : ledger.value('alloy.casting-temperature').as('fill.holding-temperature', MIDDLE));
   const inPot = hot ? ledger.lookIfAny('pot/loss', 'used', { family }, 'fill.temperature-loss') : undefined;
   // A hot chamber pinned for a family that is not cast in one still gets a plan to look at, with the least loss of a ladle.
   if (inPot === undefined) ledger.look('furnace/loss', hot ? 'least' : 'used', {}, 'fill.temperature-loss');
@@ -79,6 +79,21 @@ function metalTemperature(ledger: Ledger): void {
   const group = ledger.text('fill.group');
   ledger.look('fill/flow', 'gate_least', { group }, 'fill.gate-temperature-least');
   ledger.look('fill/flow', 'gate_greatest', { group }, 'fill.gate-temperature-greatest');
+}
+
+const MIDDLE = 'middle of the casting temperatures of the alloy';
+
+/** The pot holds the middle of the alloy's range too, but no hotter and no colder than pots of the family are run. */
+function potTemperature(ledger: Ledger): Traced<'degC'> {
+  const id = 'fill.holding-temperature';
+  const { family } = ledger.alloy;
+  const middle = ledger.value('alloy.casting-temperature');
+  const least = ledger.lookIfAny('pot/shot', 'melt_least', { family }, 'pot.temperature-least');
+  const greatest = ledger.lookIfAny('pot/shot', 'melt_greatest', { family }, 'pot.temperature-greatest');
+  const bound = least !== undefined && middle.value < least.value ? least : greatest !== undefined && middle.value > greatest.value ? greatest : undefined;
+  if (bound === undefined) return middle.as(id, MIDDLE);
+  const end = bound === least ? 'least' : 'greatest';
+  return Traced.choice(id, bound.value, 'degC', { note: `${MIDDLE}, brought to the ${end} usual in pots`, status: 'practice', parents: [middle, bound] });
 }
 
 function dieTemperature(ledger: Ledger): void {
@@ -116,19 +131,24 @@ function plannedTime(ledger: Ledger): Traced<'ms'> {
     usual,
     'planning rule: near the recommended time for thin walls and good surfaces, nearer the longest for thick and plain ones',
   );
-  return ledger.apply(plannedFillTime, { recommended: ledger.value('fill.recommended-time'), longest: ledger.value('fill.longest-time'), share, ceiling });
+  const recommended = ledger.value('fill.recommended-time');
+  const longest = ledger.value('fill.longest-time');
+  ledger.setText('fill.time-rule', recommended.value <= longest.value ? 'between' : 'longest');
+  return ledger.apply(plannedFillTime, { recommended, longest, share, ceiling });
 }
 
-/** Fill times of older tables, to hold the planned one against; none beyond the walls that they print. */
+/** Fill times of older tables, to hold the planned one against; none beyond the walls that they print. The widest end is what is judged. */
 function bands(ledger: Ledger): void {
   const wall = ledger.value('part.wall-nominal');
+  const ends: Traced<'ms'>[] = [];
   for (const name of ['frommer', 'handbook'] as const) {
     const table = ledger.rulebook.tables[`fill/${name}`];
     const printed = table?.rows.map((row) => row.at['wall'] as number) ?? [];
     if (wall.value < Math.min(...printed) || wall.value > Math.max(...printed)) continue;
     ledger.look(`fill/${name}`, 'least', { wall }, `fill.${name}-least`);
-    ledger.look(`fill/${name}`, 'greatest', { wall }, `fill.${name}-greatest`);
+    ends.push(ledger.look(`fill/${name}`, 'greatest', { wall }, `fill.${name}-greatest`));
   }
+  if (ends.length > 0) ledger.put(ends.reduce((a, b) => (b.value > a.value ? b : a)).as('fill.older-greatest', 'the longer of the older tables'));
 }
 
 function show(ledger: Ledger): ReturnType<Step['show']> {
@@ -143,7 +163,7 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
       'fill.solids',
       'fill.longest-time',
       'fill.recommended-time',
-      'fill.time-share',
+      ...(ledger.texts.get('fill.time-rule') === 'longest' ? (['fill.time-ceiling'] as const) : (['fill.time-share'] as const)),
       'fill.time',
     ]),
     ...tableBlock(
@@ -158,6 +178,13 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
     textBlock(
       'The longest time is the limit: after it the metal that arrives last holds too many solids. The recommended time is what a good casting likes. They come from two different rules and are not averaged: the planned time lies a stated share of the way from the recommended to the longest.',
     ),
+    ...(ledger.texts.get('fill.time-rule') === 'longest'
+      ? [
+          textBlock(
+            'Here the recommended time, by the mean wall and temperatures of its own, comes out above the longest, by the thinnest wall: the longest rules, and a share of it is planned. More time takes a thicker thin spot, a hotter die or hotter metal.',
+          ),
+        ]
+      : []),
     ...(decided ? [textBlock('Demand on the surface: ', { decision: 'fill.demand' }, '. Fill constants: ', { decision: 'fill.group' }, '.')] : []),
     ...blocks,
   ];

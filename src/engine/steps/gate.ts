@@ -146,8 +146,6 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
     'gate.count',
     'gate.discharge',
     'gate.die-pressure',
-    'gate.atomisation-index',
-    'gate.atomisation-wanted',
     'gate.least-atomised-velocity',
   ]);
   if (values.length === 0) return [];
@@ -171,13 +169,16 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
       [
         ...window('Gate velocity', 'gate.velocity-least', 'gate.velocity-greatest'),
         ...window('Gate velocity, usual', 'gate.velocity-usual-least', 'gate.velocity-usual-greatest'),
-        ...window('Gate velocity by thinnest wall, an unsigned worksheet', 'gate.wall-velocity-least', 'gate.wall-velocity-greatest'),
+        // The worksheet's figures fit aluminium and no stream that is planned slow.
+        ...(ledger.alloy.family === 'aluminium' && useOf(ledger) !== 'structural'
+          ? window('Gate velocity by thinnest wall, an unsigned worksheet', 'gate.wall-velocity-least', 'gate.wall-velocity-greatest')
+          : []),
         ...window('Gate thickness', 'gate.thickness-least', 'gate.thickness-greatest'),
         ...window('Gate land', 'gate.land-least', 'gate.land-greatest'),
       ],
     ),
     ...(ledger.values.has('gate.atomisation-index')
-      ? [textBlock('The atomisation figures are advisory: one school wants an atomised stream, another an attached one.')]
+      ? [textBlock('The velocity for an atomised stream is advisory: one school wants the stream atomised, another attached.')]
       : []),
     ...showRunner(ledger),
   ];

@@ -3,12 +3,20 @@ import { clampStep } from './clamp.ts';
 import { designStep } from './design/index.ts';
 import { fillStep } from './fill.ts';
 import { gateStep } from './gate.ts';
+import { gooseneckStep } from './gooseneck.ts';
+import { intensificationStep } from './intensification.ts';
 import { machineStep } from './machine/index.ts';
 import { machineKindStep } from './machine-kind.ts';
 import { overflowStep } from './overflow.ts';
 import { partingStep } from './parting/index.ts';
+import { porosityStep } from './porosity.ts';
+import { pq2Step } from './pq2/index.ts';
+import { runnerNetworkStep } from './runner-network/index.ts';
 import { shotStep } from './shot.ts';
+import { slowShotStep } from './slow-shot/index.ts';
+import { squeezeStep } from './squeeze.ts';
 import { ventStep } from './vent.ts';
+import { ventBalanceStep } from './vent-balance/index.ts';
 
 /** The order in which the steps need each other's values. */
 export const WORK_ORDER: readonly Step[] = [
@@ -21,8 +29,34 @@ export const WORK_ORDER: readonly Step[] = [
   machineStep,
   clampStep,
   shotStep,
+  squeezeStep,
+  pq2Step,
   ventStep,
+  ventBalanceStep,
+  runnerNetworkStep,
+  intensificationStep,
+  porosityStep,
+  slowShotStep,
+  gooseneckStep,
 ];
 
 /** The order in which a plan is read. */
-export const PRINT_ORDER: readonly Step[] = [designStep, partingStep, machineStep, clampStep, fillStep, gateStep, shotStep, overflowStep, ventStep];
+export const PRINT_ORDER: readonly Step[] = [
+  designStep,
+  partingStep,
+  machineStep,
+  clampStep,
+  fillStep,
+  gateStep,
+  runnerNetworkStep,
+  shotStep,
+  slowShotStep,
+  gooseneckStep,
+  squeezeStep,
+  pq2Step,
+  intensificationStep,
+  porosityStep,
+  overflowStep,
+  ventStep,
+  ventBalanceStep,
+];

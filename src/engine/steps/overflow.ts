@@ -1,3 +1,4 @@
+import { Traced } from '../../kernel/traced.ts';
 import { metalMass } from '../../physics/metal.ts';
 import { overflowVolume } from '../../physics/overflow.ts';
 import { overflowEach, overflowNumber, overflowShareFit, partingLineEstimate } from '../../physics/overflow-plan.ts';
@@ -34,7 +35,11 @@ export const overflowStep: Step = {
 
 function filePartingLine(ledger: Ledger): void {
   const given = ledger.maybe('part.parting-line');
-  if (given !== undefined) ledger.put(given.as('overflow.parting-line'));
+  if (given?.kind === 'assumption') {
+    // Named once among the assumptions, under the part's own id.
+    const note = 'the length taken for the part';
+    ledger.put(Traced.choice('overflow.parting-line', given.value, 'mm', { note, status: given.status, parents: [given] }));
+  } else if (given !== undefined) ledger.put(given.as('overflow.parting-line'));
   else
     ledger.apply(
       partingLineEstimate,
@@ -60,7 +65,7 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
     'overflow.share-fit',
     'overflow.volume',
     'overflow.mass',
-    'overflow.parting-line',
+    ...(ledger.values.has('overflow.each') ? (['overflow.parting-line'] as const) : []),
     'overflow.number',
     'overflow.each',
     'overflow.gate-share',

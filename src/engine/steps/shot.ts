@@ -98,8 +98,6 @@ function pot(ledger: Ledger): void {
   ledger.put(ledger.value('fill.holding-temperature').as('pot.temperature', 'the pot is the holding furnace'));
   const ratio = ledger.look('pot/nozzle', 'area_ratio', {}, 'pot.nozzle-ratio');
   ledger.apply(nozzleDiameter, { cavities: ledger.value('machine.cavities'), runner_area: ledger.value('runner.area'), ratio });
-  ledger.lookIfAny('pot/shot', 'melt_least', { family }, 'pot.temperature-least');
-  ledger.lookIfAny('pot/shot', 'melt_greatest', { family }, 'pot.temperature-greatest');
   ledger.lookIfAny('pot/shot', 'fill_least', { family }, 'pot.fill-time-least');
   ledger.lookIfAny('pot/shot', 'fill_greatest', { family }, 'pot.fill-time-greatest');
 }

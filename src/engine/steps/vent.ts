@@ -119,17 +119,14 @@ function vacuum(ledger: Ledger): void {
 }
 
 function show(ledger: Ledger): ReturnType<Step['show']> {
+  const kind = ledger.texts.get('vent.kind');
+  const cold = ledger.texts.get('machine.chamber') === 'cold';
+  // Plain vents were looked at for the other kinds too; under vacuum they decide nothing.
+  const plain = ['vent.depth', 'vent.land', 'vent.choked-velocity', 'vent.plain-width', 'vent.width-available'] as const;
   const values = valuesBlock(ledger, [
     'vent.gas-volume',
-    'vent.sleeve-air',
-    'vent.depth',
-    'vent.land',
-    'vent.friction-length',
-    'vent.choked-velocity',
-    'vent.plain-area',
-    'vent.plain-width',
-    'vent.width-available',
-    'vent.velocity',
+    ...(kind === 'vacuum' ? [] : plain),
+    ...(kind === 'plain' ? [] : (['vent.velocity'] as const)),
     'vent.area',
     'vent.chill-gap',
     'vent.width',
@@ -137,7 +134,6 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
     'vent.gate-share',
   ]);
   if (values.length === 0) return [];
-  const kind = ledger.texts.get('vent.kind');
   const window = (label: string, least: string, greatest: string): Cell[][] =>
     ledger.values.has(least) && ledger.values.has(greatest) ? [[label, { value: least }, { value: greatest }]] : [];
   return [
@@ -158,7 +154,7 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
       'Windows',
       ['', 'Least', 'Greatest'],
       [
-        ...window('Depth of a plain vent', 'vent.depth-least', 'vent.depth-greatest'),
+        ...(kind === 'vacuum' ? [] : window('Depth of a plain vent', 'vent.depth-least', 'vent.depth-greatest')),
         ...window('Depth behind the land, to the edge of the die', 'vent.relief-least', 'vent.relief-greatest'),
         ...window('Vent area over gate area, trade rule', 'vent.gate-share-least', 'vent.gate-share-greatest'),
         ...window('Cavity pressure under vacuum', 'vent.vacuum-pressure-least', 'vent.vacuum-pressure'),
@@ -167,17 +163,21 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
     ...(kind === 'chill'
       ? [
           textBlock(
-            'The smallest gap of a chill vent sets what it passes: too large a gap spits metal, too small a one strangles the air; no single gap is right for all dies.',
+            'The smallest gap of a chill vent sets what it passes: too large a gap spits metal, too small a one strangles the air; no single gap is right for all dies. One block can serve several overflows, or several cavities that fill at the same time, with the widths added up.',
           ),
         ]
       : []),
     ...(kind === 'vacuum'
       ? [
           textBlock(
-            'Vacuum starts when the plunger covers the pour hole. A valve passes more gas but must close before the metal comes; a vacuum chill block passes less and cannot be late. Vents are needed with vacuum too: vapour of the release agent presses more than a vacuum can draw.',
+            `${cold ? 'Vacuum starts when the plunger covers the pour hole. ' : ''}A valve passes more gas but must close before the metal comes; a vacuum chill block passes less and cannot be late. Vents are needed with vacuum too: vapour of the release agent presses more than a vacuum can draw.`,
           ),
         ]
       : []),
-    textBlock('Vents stand behind the overflows, at the end of each flow segment.'),
+    textBlock(
+      ledger.values.has('overflow.each')
+        ? 'Vents stand behind the overflows, at the end of each flow segment.'
+        : 'Vents stand at the end of each flow segment, where the metal arrives last.',
+    ),
   ];
 }

@@ -22,5 +22,7 @@ export const number = <const U extends Unit>(unit: U, title: string): NumberWord
 export const numberEach = <const U extends Unit>(unit: U, title: string): NumberWord<U> => ({ unit, title, each: true });
 export const text = (title: string): TextWord => ({ text: true, title });
 export const textEach = (title: string): TextWord => ({ text: true, title, each: true });
+/** A tolerance: printed to the micrometre, as the tables compare them. */
+export const toleranceEach = <const U extends Unit>(unit: U, title: string): NumberWord<U> => ({ unit, title, each: true, decimals: 3 });
 /** A dimension that the die maker cuts to: printed with hundredths. */
 export const sizeEach = <const U extends Unit>(unit: U, title: string): NumberWord<U> => ({ unit, title, each: true, decimals: 2 });

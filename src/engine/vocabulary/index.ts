@@ -4,11 +4,18 @@ import type { NumberWord, TextWord, Word } from './define.ts';
 import { DESIGN_WORDS } from './design.ts';
 import { FILL_WORDS } from './fill.ts';
 import { GATE_WORDS } from './gate.ts';
+import { GOOSENECK_WORDS } from './gooseneck.ts';
 import { MACHINE_WORDS } from './machine.ts';
 import { PART_WORDS } from './part.ts';
 import { PARTING_WORDS } from './parting.ts';
+import { INTENSIFICATION_WORDS, POROSITY_WORDS } from './porosity.ts';
+import { PQ2_WORDS } from './pq2.ts';
+import { RUNNER_NETWORK_WORDS } from './runner-network.ts';
 import { SHOT_WORDS } from './shot.ts';
+import { SLOW_SHOT_WORDS } from './slow-shot.ts';
+import { SQUEEZE_WORDS } from './squeeze.ts';
 import { VENT_WORDS } from './vent.ts';
+import { VENT_BALANCE_WORDS } from './vent-balance.ts';
 
 /** Every value and every text fact that a plan can hold. Rules may bind these ids and no others. */
 export const VOCABULARY = {
@@ -19,7 +26,15 @@ export const VOCABULARY = {
   ...FILL_WORDS,
   ...GATE_WORDS,
   ...SHOT_WORDS,
+  ...SQUEEZE_WORDS,
+  ...PQ2_WORDS,
+  ...SLOW_SHOT_WORDS,
+  ...GOOSENECK_WORDS,
   ...VENT_WORDS,
+  ...VENT_BALANCE_WORDS,
+  ...RUNNER_NETWORK_WORDS,
+  ...INTENSIFICATION_WORDS,
+  ...POROSITY_WORDS,
   ...MACHINE_WORDS,
 } as const satisfies Readonly<Record<string, Word>>;
 

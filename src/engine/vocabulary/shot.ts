@@ -6,7 +6,7 @@ export const SHOT_WORDS = {
   'shot.volume': number('cm3', 'Volume of all metal of one shot'),
   'shot.mass': number('kg', 'Mass of all metal of one shot'),
   'shot.liquid-volume': number('cm3', 'Liquid metal of one shot'),
-  'shot.handbook-volume': number('cm3', 'Shot volume by the wall'),
+  'shot.handbook-volume': number('cm3', 'All metal of one shot by a textbook rule, cross-check'),
   'shot.flow': number('l/s', 'Metal flow through all gates'),
   'shot.speed-drop-least': number('%', 'Loaded plunger speed below the dry speed, least'),
   'shot.speed-drop-greatest': number('%', 'Loaded plunger speed below the dry speed, greatest'),

@@ -27,7 +27,7 @@ export const criticalSpeedEnergy = defineFormula({
   equation: 'sqrt(2 * 9.80665 * D / 1000 * (1 - y) * (1 - u) / (1 + u))',
   requires: [NOT_OVERFULL],
   outside: 'extrapolate',
-  source: ['BAR-MEIR', 'BAR-MEIR'],
+  source: ['BAR-MEIR'],
   status: 'derived',
   accuracy:
     'within 2.4 % of the linear rule of the trade for 40 to 80 % fill; takes no loss in the wave, so below half fill it lies under the momentum balance',
@@ -52,7 +52,7 @@ export const criticalSpeedMomentum = defineFormula({
   equation: 'sqrt(9.80665 * D / 1000 * (0.5 - c * u) * (1 - u) / u)',
   requires: [NOT_OVERFULL],
   outside: 'extrapolate',
-  source: ['BAR-MEIR', 'BAR-MEIR'],
+  source: ['BAR-MEIR'],
   status: 'derived',
   accuracy: 'said to agree with published experiments; 14 % above the energy balance at 40 % fill, 2 % at 80 %',
   compute: ({ diameter, fill }) => {

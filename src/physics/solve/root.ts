@@ -2,11 +2,11 @@
 const MOST_STEPS = 200;
 
 /**
- * The zero of `f` between `low` and `high`, to the last bits of a double (Ridders' method: the bracket is kept, so it
- * cannot run away).
+ * The zero of `f` between `low` and `high`, to the last bits of a double or to the relative `tolerance` (Ridders' method:
+ * the bracket is kept, so it cannot run away).
  * @throws RangeError when `f` has the same sign at both ends, or is no number there.
  */
-export function bracketedRoot(f: (x: number) => number, low: number, high: number): number {
+export function bracketedRoot(f: (x: number) => number, low: number, high: number, tolerance = Number.EPSILON): number {
   let [a, b] = [low, high];
   let [fa, fb] = [f(a), f(b)];
   if (fa === 0) return a;
@@ -20,7 +20,7 @@ export function bracketedRoot(f: (x: number) => number, low: number, high: numbe
     const curve = Math.sqrt(fm * fm - fa * fb);
     const x = middle + ((middle - a) * Math.sign(fa - fb) * fm) / curve;
     const fx = f(x);
-    if (fx === 0 || Math.abs(x - best) <= Number.EPSILON * Math.abs(x)) return x;
+    if (fx === 0 || Math.abs(x - best) <= tolerance * Math.abs(x)) return x;
     best = x;
     // Of the four points, the tightest pair that still holds the zero.
     if (fm * fx < 0) [a, fa, b, fb] = middle < x ? [middle, fm, x, fx] : [x, fx, middle, fm];

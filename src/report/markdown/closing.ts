@@ -1,9 +1,10 @@
 import type { RootContent } from 'mdast';
 import type { Plan } from '../../engine/plan.ts';
+import { TERMS } from '../../engine/terms.ts';
 import { printTraced } from '../../kernel/traced.ts';
 import { sourceAndStatus } from '../how.ts';
 import { originText, STATUS_WORDS } from '../words.ts';
-import { code, item, list, part, strong, table } from './nodes.ts';
+import { code, item, list, paragraph, part, strong, table } from './nodes.ts';
 import { titleOf } from './values.ts';
 
 /** The figures that fill a gap, each with its reason. */
@@ -15,14 +16,20 @@ export function assumptions(plan: Plan): RootContent[] {
 
 /** Where memory and common practice enter; the figure to check first at the top. */
 export function unverified(plan: Plan): RootContent[] {
-  const rows = plan.weak.map(({ figure, count }) => [
+  const bearing = plan.weak.filter(({ count }) => count > 0);
+  const ends = plan.weak.filter(({ count }) => count === 0);
+  const rows = bearing.map(({ figure, count }) => [
     [titleOf(plan, figure.id)],
     [code(figure.id)],
     [printTraced(figure)],
     [STATUS_WORDS[figure.status]],
     [String(count)],
   ]);
-  return part('Unverified figures', rows.length === 0 ? [] : [table(['Figure', 'Id', 'Value', 'Status', 'Other values that rest on it'], rows)]);
+  const listed = ends.map(({ figure }) => `${titleOf(plan, figure.id)} ${printTraced(figure)}`).join('; ');
+  return part('Unverified figures', [
+    ...(rows.length === 0 ? [] : [table(['Figure', 'Id', 'Value', 'Status', 'Other values that rest on it'], rows)]),
+    ...(ends.length === 0 ? [] : [paragraph(`Unverified too, but no other value rests on them: ${listed}.`)]),
+  ]);
 }
 
 export function cautions(plan: Plan): RootContent[] {
@@ -47,6 +54,15 @@ export function notChecked(plan: Plan): RootContent[] {
     ...part('Not checked', items.length === 0 ? [] : [list(items)]),
     ...part('Who must review it', reviewers.length === 0 ? [] : [list(reviewers.map((text) => item([text])))]),
   ];
+}
+
+/** Words of the trade, for readers who are new to it. */
+export function words(): RootContent[] {
+  const rows = TERMS.map(({ term, meaning }) => [[term], [meaning]]);
+  return part('Words of the trade', [
+    table(['Word', 'Meaning'], rows),
+    paragraph('Any id of this plan, such as ', code('sleeve.fill'), ', and any of these words can be looked up with ', code('diewright explain'), '.'),
+  ]);
 }
 
 export function sources(plan: Plan): RootContent[] {

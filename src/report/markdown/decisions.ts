@@ -3,9 +3,14 @@ import type { Decision, Plan } from '../../engine/plan.ts';
 import { originText } from '../words.ts';
 import { paragraph, part, strong, table } from './nodes.ts';
 
-/** Whether a decision is about one item of a list, such as how a hole is made; the summary leaves these to `decisionNodes`. */
-export function isOfItem(decision: Decision): boolean {
-  return decision.id.endsWith(']');
+/** Decisions that only pick a row of a table: nothing that an engineer would look for on the first page. */
+const MINOR: ReadonlySet<string> = new Set(['fill.demand', 'fill.group']);
+/** What else was looked at stands in a table of these decisions' own sections, with its figures. */
+const SHOWN_IN_SECTION: ReadonlySet<string> = new Set(['parting.die-opening', 'machine.model']);
+
+/** Whether a decision is for the first page; one about a single item, such as how a hole is made, is left to `decisionNodes`. */
+export function isMain(decision: Decision): boolean {
+  return !decision.id.endsWith(']') && !MINOR.has(decision.id);
 }
 
 export function decisionTable(decisions: readonly Decision[]): Table {
@@ -15,13 +20,15 @@ export function decisionTable(decisions: readonly Decision[]): Table {
   );
 }
 
-/** The decisions about single items, and what else was possible at every decision. */
+/** The decisions that the summary leaves out, and what else was possible at every decision. */
 export function decisionNodes(plan: Plan): RootContent[] {
   const decisions = [...plan.decisions.values()];
-  const ofItems = decisions.filter(isOfItem);
-  const others = decisions.flatMap((decision) => decision.alternatives.map((other) => [[decision.title], [decision.value], [other.value], [other.because]]));
+  const further = decisions.filter((decision) => !isMain(decision));
+  const others = decisions
+    .filter((decision) => !SHOWN_IN_SECTION.has(decision.id))
+    .flatMap((decision) => decision.alternatives.map((other) => [[decision.title], [decision.value], [other.value], [other.because]]));
   return part('Decisions and alternatives', [
-    ...(ofItems.length === 0 ? [] : [paragraph(strong('Decisions for single items')), decisionTable(ofItems)]),
+    ...(further.length === 0 ? [] : [paragraph(strong('Further decisions')), decisionTable(further)]),
     ...(others.length === 0
       ? []
       : [paragraph(strong('Alternatives')), table(['Decision', 'Taken', 'Also looked at', 'What speaks for or against it'], others)]),

@@ -1,15 +1,17 @@
 import type { Root } from 'mdast';
 import type { Plan } from '../../engine/plan.ts';
-import { assumptions, cautions, notChecked, sources, unverified } from './closing.ts';
+import { assumptions, cautions, notChecked, sources, unverified, words } from './closing.ts';
 import { decisionNodes } from './decisions.ts';
 import { findingNodes } from './findings.ts';
 import { printMarkdown } from './print.ts';
-import { otherValues, sectionNodes } from './sections.ts';
+import { type FigureFiles, otherValues, sectionNodes } from './sections.ts';
 import { opening, summary } from './summary.ts';
 
 export interface MarkdownOptions {
   /** Also print the values that no section shows: alloy data, table figures, workings of each item. */
   readonly workings?: boolean;
+  /** The files of the plan's figures; a figure that has none is described in a sentence. */
+  readonly figures?: FigureFiles;
 }
 
 /** The whole plan as a tree: half a page of summary, the sections, and what the plan rests on. */
@@ -20,13 +22,14 @@ export function markdownTree(plan: Plan, options: MarkdownOptions = {}): Root {
       ...opening(plan),
       ...summary(plan),
       ...findingNodes(plan),
-      ...sectionNodes(plan),
+      ...sectionNodes(plan, options.figures ?? new Map()),
       ...decisionNodes(plan),
       ...assumptions(plan),
       ...unverified(plan),
       ...cautions(plan),
       ...notChecked(plan),
       ...otherValues(plan, options.workings ?? false),
+      ...words(),
       ...sources(plan),
     ],
   };

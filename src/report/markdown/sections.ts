@@ -1,20 +1,24 @@
 import type { RootContent } from 'mdast';
-import type { Block, Cell, Plan, Section } from '../../engine/plan.ts';
+import type { Block, Cell, Figure, Plan, Section } from '../../engine/plan.ts';
 import { printTraced } from '../../kernel/traced.ts';
+import { visibleLine } from '../visible.ts';
 import { code, paragraph, part, strong, table } from './nodes.ts';
 import { valuesTable } from './values.ts';
 
+/** File of each figure that is written, by its id, as the Markdown file sees it: a relative path with forward slashes. */
+export type FigureFiles = ReadonlyMap<string, string>;
+
 /** The sections of the plan, in its order. */
-export function sectionNodes(plan: Plan): RootContent[] {
+export function sectionNodes(plan: Plan, figures: FigureFiles): RootContent[] {
   return plan.sections.flatMap((section) =>
     part(
       section.title,
-      section.blocks.flatMap((block) => blockNodes(plan, block)),
+      section.blocks.flatMap((block) => blockNodes(plan, block, figures)),
     ),
   );
 }
 
-function blockNodes(plan: Plan, block: Block): RootContent[] {
+function blockNodes(plan: Plan, block: Block, figures: FigureFiles): RootContent[] {
   switch (block.kind) {
     case 'values':
       return [valuesTable(plan, block.ids)];
@@ -28,7 +32,15 @@ function blockNodes(plan: Plan, block: Block): RootContent[] {
       ];
     case 'text':
       return [paragraph(block.phrase.map((piece) => cellText(plan, piece)).join(''))];
+    case 'figure':
+      return [figureNode(block, figures.get(block.id))];
   }
+}
+
+/** The figure as an image link, or where there is no file of it, one line that says what it would show and how to get it. */
+function figureNode(figure: Figure, file: string | undefined): RootContent {
+  if (file !== undefined) return paragraph({ type: 'image', url: file.split('/').map(encodeURIComponent).join('/'), alt: visibleLine(figure.text) });
+  return paragraph(`Figure "${visibleLine(figure.title)}", drawn with `, code('--format markdown=FILE'), `: ${visibleLine(figure.text)}`);
 }
 
 function cellText(plan: Plan, cell: Cell): string {

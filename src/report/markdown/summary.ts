@@ -3,7 +3,7 @@ import type { Plan } from '../../engine/plan.ts';
 import { printTraced } from '../../kernel/traced.ts';
 import { KEY_FIGURES } from '../key-figures.ts';
 import { counted, countFindings } from '../words.ts';
-import { decisionTable, isOfItem } from './decisions.ts';
+import { decisionTable, isMain } from './decisions.ts';
 import { code, heading, type Inline, item, list, paragraph, strong, table } from './nodes.ts';
 import { titleOf } from './values.ts';
 
@@ -26,7 +26,7 @@ export function opening(plan: Plan): RootContent[] {
 
 /** Half a page: decisions, key figures, findings, what rests on unverified figures. */
 export function summary(plan: Plan): RootContent[] {
-  const decisions = [...plan.decisions.values()].filter((decision) => !isOfItem(decision));
+  const decisions = [...plan.decisions.values()].filter(isMain);
   const figures = keyFigureRows(plan);
   return [
     heading(2, 'Summary'),

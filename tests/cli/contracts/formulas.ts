@@ -137,6 +137,15 @@ export const CONTRACT_FORMULAS: readonly ContractFormula[] = [
     value: ((60 * 1013) / 700_000) * (843.15 / 293.15),
   },
   { id: 'vent.choked-velocity', inputs: { gas_temperature: '26.85 °C', friction_length: '3' }, unit: 'm/s', value: 117.7, within: 5e-4 },
+  // 1.62 times the outside pressure is left at 90 % of the stroke with A = A_c and 4 f L / D_h = 3, into the open air.
+  {
+    id: 'vent.residual-pressure',
+    inputs: { area_ratio: '1', stroke: '0.9' },
+    defaults: ['friction_length', 'back_pressure'],
+    unit: '1',
+    value: 1.62,
+    within: 4e-3,
+  },
   { id: 'vent.area', inputs: { gas_volume: '600 cm3', time: '0.035 s', velocity: '200 m/s' }, unit: 'mm2', value: 600_000 / 7000 },
   { id: 'overflow.volume', inputs: { cavity_volume: '500 cm3', share: '25 %' }, unit: 'cm3', value: 125 },
   {
@@ -158,9 +167,8 @@ export const CONTRACT_FORMULAS: readonly ContractFormula[] = [
 const LATER = 'heat balance, cycle and ejection come with a later milestone';
 const COST = 'trimming, metal balance and cost come with a later milestone';
 
-/** Formulas of the contract that the catalogue does not hold yet, and why. */
+/** Formulas of the contract that the catalogue does not hold yet, and why. One that arrives moves up, with a call and its value. */
 export const MISSING: Readonly<Record<string, string>> = {
-  'vent.residual-pressure': 'stands in the catalogue as vent.residual-pressure-choked: the open-air case, where the vent unchokes, has no closed form',
   'cooling.shape-factor': LATER,
   'cooling.row-shape-factor': LATER,
   'cooling.nusselt-gnielinski': LATER,

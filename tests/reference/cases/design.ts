@@ -168,4 +168,25 @@ export const cases: readonly Case[] = [
     tolerance: { absolute: 1e-12 },
     from: 'caster’s rule of three pitches under an M6 x 1 thread (INDIANALUCAST-KB, vendor)',
   },
+  {
+    formula: 'thread.end-diameter',
+    inputs: { diameter: 6.8, taper: 1.18, thread_length: 16, depth: 22 },
+    expected: 5.942,
+    tolerance: { absolute: 0.001 },
+    from: 'derived, worked by hand: 16 of 22 mm of an even taper, 6.8 - 0.858',
+  },
+  {
+    formula: 'thread.end-diameter',
+    inputs: { diameter: 5, taper: 0.8, thread_length: 12, depth: 10 },
+    expected: 4.2,
+    tolerance: { absolute: 1e-12 },
+    from: 'derived, worked by hand: the thread is longer than the hole, so the bottom counts',
+  },
+  {
+    formula: 'thread.minor-diameter',
+    inputs: { size: 8, pitch: 1.25 },
+    expected: 6.647,
+    tolerance: { absolute: 0.0005 },
+    from: 'derived, worked by hand: height of the triangle 0.8660 x 1.25 = 1.0825, ten eighths of it off 8 mm; 6.647 mm is also the tabled minor diameter of M8 (memory)',
+  },
 ];

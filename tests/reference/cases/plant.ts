@@ -31,10 +31,10 @@ export const cases: readonly Case[] = [
   },
   {
     formula: 'machine.hours-needed',
-    inputs: { parts: 180000, cavities: 2, rate: 60, use_share: 75 },
+    inputs: { parts: 171000, cavities: 2, rate: 60, use_share: 75, reject_share: 5 },
     expected: 2000,
     tolerance: { relative: 1e-12 },
-    from: 'derived, worked by hand: 90 good parts an hour',
+    from: 'derived, worked by hand: 90 parts an hour, 85.5 of them good',
   },
 
   // 4000 h at 60 shots an hour, 80 % in use, 5 % rejected: 182,400 good parts a year from one cavity.

@@ -37,10 +37,16 @@ describe('fill time of an aluminium lid, worked by hand', () => {
     expect(figure(ledger, 'fill.frommer-greatest')).toBeCloseTo(96, 6);
     expect(figure(ledger, 'fill.handbook-least')).toBeCloseTo(25.6, 6);
     expect(figure(ledger, 'fill.handbook-greatest')).toBeCloseTo(36.8, 6);
+    expect(figure(ledger, 'fill.older-greatest')).toBeCloseTo(96, 6);
     const findings = findingsOf(workTo('fill', LID));
-    expect(findings.get('fill/frommer')?.severity).toBe('note');
-    expect(findings.has('fill/handbook')).toBe(false);
+    expect(findings.has('fill/older-tables')).toBe(false);
     expect(findings.has('fill/longest')).toBe(false);
+  });
+
+  test('a time longer than both of them is noted', () => {
+    const slow = workTo('fill', { ...LID, pinned: { 'fill.time': '97 ms' } });
+    expect(findingsOf(slow).get('fill/older-tables')?.severity).toBe('note');
+    expect(findingsOf(workTo('fill', { ...LID, pinned: { 'fill.time': '95 ms' } })).has('fill/older-tables')).toBe(false);
   });
 
   test('the section says that the two times are not averaged', () => {
@@ -66,8 +72,13 @@ describe('fill time of a plated zinc lever, worked by hand', () => {
     expect(Math.abs(figure(ledger, id) - expected)).toBeLessThan(0.001 * expected);
   });
 
-  test('says that the limit rules', () => {
-    expect(findingsOf(workTo('fill', LEVER)).get('fill/recommended-order')?.severity).toBe('note');
+  test('says that the limit rules, and shows the share of it instead of the way between the two', () => {
+    expect(ledger.text('fill.time-rule')).toBe('longest');
+    const text = JSON.stringify(fillStep.show(ledger));
+    expect(text).toContain('the longest rules');
+    expect(text).toContain('fill.time-ceiling');
+    expect(text).not.toContain('"fill.time-share"');
+    expect(JSON.stringify(fillStep.show(workTo('fill', LID)))).not.toContain('the longest rules');
   });
 });
 
@@ -131,6 +142,16 @@ describe('what the plan makes of wall, finish, alloy and machine', () => {
     }
   });
 
+  test('the pot of a hot chamber holds the middle of the alloy, but stays within what pots are run at', () => {
+    // AZ91D 625 to 700 degC: the middle, 662.5, is above the 630 to 650 degC of pots. Zamak 5 415 to 435: 425 is inside 415 to 430.
+    const magnesium = workTo('fill', { ...LEVER, alloy: 'AZ91D', quality: 'use: general' });
+    expect(magnesium.text('machine.kind')).toBe('hot-chamber');
+    expect(figure(magnesium, 'fill.holding-temperature')).toBe(650);
+    expect(magnesium.value('fill.holding-temperature').note).toContain('greatest usual in pots');
+    expect(figure(workTo('fill', LEVER), 'fill.holding-temperature')).toBe(425);
+    expect(figure(workTo('fill', { ...LEVER, alloy: 'AZ91D', pinned: { 'machine.kind': 'cold-chamber' } }), 'fill.holding-temperature')).toBe(662.5);
+  });
+
   test('a hot chamber loses less heat on the way to the gate than a cold one', () => {
     const hot = workTo('fill', { ...LEVER, alloy: 'ZA-8' });
     const cold = workTo('fill', { ...LEVER, alloy: 'ZA-8', pinned: { 'machine.kind': 'cold-chamber' } });
@@ -158,12 +179,15 @@ describe('what the plan makes of wall, finish, alloy and machine', () => {
     expect(workTo('fill', { ...LID, quality }).text('fill.demand')).toBe(demand);
   });
 
-  test('walls beyond the printed bands get none, and that is left open instead of guessed', () => {
+  test('a wall beyond one printed band is judged by the other, one beyond both is left open instead of guessed', () => {
     const ledger = workTo('fill', { ...LID, wall: 1.2, least: 1.2 });
     expect(ledger.values.has('fill.frommer-least')).toBe(false);
-    expect(ledger.values.has('fill.handbook-least')).toBe(true);
+    expect(figure(ledger, 'fill.older-greatest')).toBe(figure(ledger, 'fill.handbook-greatest'));
     findingsOf(ledger);
-    expect(ledger.unchecked.map((entry) => entry.id)).toContain('fill/frommer');
+    expect(ledger.unchecked.map((entry) => entry.id)).not.toContain('fill/older-tables');
+    const thin = workTo('fill', { ...LID, wall: 0.9, least: 0.9 });
+    findingsOf(thin);
+    expect(thin.unchecked.map((entry) => entry.id)).toContain('fill/older-tables');
   });
 });
 

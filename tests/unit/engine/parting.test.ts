@@ -104,6 +104,9 @@ describe('the die opening', () => {
     expect(ledger.decisions.get('parting.die-opening')?.alternatives.find((a) => a.value === 'x')?.because).toContain('no projected area given');
     expect(codes(ledger)).toContain('parting/other-opening');
     expect(codes(ledger)).not.toContain('parting/die-opening');
+    const finding = ledger.findings.find(({ code }) => code === 'parting/other-opening');
+    expect(finding?.message).toContain('along z asks for 1 core pull; by the holes and undercuts alone it would be 0 core pulls along x');
+    expect(finding?.message).not.toContain('reaches');
   });
 
   it('as given is kept and judged, with the envelope standing in for an area that is not given', () => {

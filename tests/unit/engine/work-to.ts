@@ -23,6 +23,7 @@ export interface SmallPart {
   readonly envelope?: readonly [number, number, number];
   readonly partingLine?: number;
   readonly quality?: string;
+  readonly production?: string;
   readonly pinned?: Readonly<Record<string, string>>;
 }
 
@@ -41,6 +42,7 @@ export function partText(part: SmallPart): string {
     '  die_opening: z',
     ...(part.partingLine === undefined ? [] : [`  parting_line: ${part.partingLine} mm`]),
     ...(part.quality === undefined ? [] : [`quality: { ${part.quality} }`]),
+    ...(part.production === undefined ? [] : [`production: { ${part.production} }`]),
     ...(pins.length === 0 ? [] : [`pinned: { ${pins.join(', ')} }`]),
     '',
   ].join('\n');

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { planJson, plansJson } from '../../../src/report/json.ts';
 import { planJsonSchema } from '../../../src/report/plan-schema.ts';
 import { handMade, NASTY } from './hand-made.ts';
+import { GAS_TIME } from './hand-made-figures.ts';
 
 const text = planJson(handMade());
 const data = JSON.parse(text);
@@ -87,6 +88,13 @@ describe('plan as JSON', () => {
     const nasty = planJson(handMade({ part: { name: `${NASTY}\u009b\u2028`, file: 'a' } }));
     expect(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u2028\u202a-\u202e]/.test(nasty)).toBe(false);
     expect(JSON.parse(nasty).part.name).toBe(`${NASTY}\u009b\u2028`);
+  });
+
+  test('a figure is named only, and fits the schema', () => {
+    const drawn = JSON.parse(planJson(handMade({ sections: [{ id: 'shot', title: 'Shot', blocks: [GAS_TIME] }] })));
+    expect(drawn.sections.shot.blocks).toEqual([{ kind: 'figure', id: 'gas-time', title: GAS_TIME.title }]);
+    const validate = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(planJsonSchema());
+    expect(validate(drawn), JSON.stringify(validate.errors)).toBe(true);
   });
 
   test('several plans are one document, in the order given', () => {

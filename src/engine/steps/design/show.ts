@@ -33,7 +33,11 @@ function showDraft(ledger: Ledger): Block[] {
     ),
     ...(ledger.part.walls.length === 0
       ? []
-      : [textBlock('Draft at the corners where walls meet is larger than that of the walls; lettering and engraving have rules of their own.')]),
+      : [
+          textBlock(
+            'The two tables are apart: where the draft by depth comes out below the least taper of the family, the least taper rules. Draft at the corners where walls meet is larger than that of the walls; lettering and engraving have rules of their own.',
+          ),
+        ]),
   ];
 }
 
@@ -60,7 +64,7 @@ function showHoles(ledger: Ledger): Block[] {
     ...valuesBlock(ledger, ['hole.least-diameter']),
     ...tableBlock(
       'Holes',
-      ['Hole', 'Number', 'Diameter', 'Depth', 'Cores', 'Without care to', 'Greatest depth', 'Depth class', 'Made'],
+      ['Hole', 'Number', 'Diameter', 'Depth', 'Cores', 'Cautious depth', 'Greatest depth', 'Depth class', 'Made'],
       holes.map(({ id }) => [
         id,
         cell(ledger, 'hole.count', id),
@@ -110,6 +114,7 @@ function showHoles(ledger: Ledger): Block[] {
         'Pitch',
         'Full thread',
         'Least cored depth',
+        'Hole as cored, where the thread ends',
         'Hole for a cut thread',
         'Mouth for a formed thread, least',
         'Mouth for a formed thread, greatest',
@@ -120,6 +125,7 @@ function showHoles(ledger: Ledger): Block[] {
         cell(ledger, 'thread.pitch', id),
         cell(ledger, 'thread.length', id),
         cell(ledger, 'thread.cored-depth', id),
+        cell(ledger, 'thread.end-diameter', id),
         cell(ledger, 'thread.tapping-diameter', id),
         cell(ledger, 'thread.forming-least', id),
         cell(ledger, 'thread.forming-greatest', id),

@@ -1,6 +1,6 @@
 import { Traced } from '../../../kernel/traced.ts';
 import { tappingDiameter, threadLength } from '../../../physics/hole.ts';
-import { coredDepth } from '../../../physics/thread.ts';
+import { coredDepth, minorDiameter, threadEndDiameter } from '../../../physics/thread.ts';
 import type { HoleSpec } from '../../../spec/index.ts';
 import type { Ledger } from '../../ledger.ts';
 
@@ -28,9 +28,20 @@ export function reviewThread(ledger: Ledger, hole: HoleSpec): void {
     const known = ledger.value('thread.pitch', item);
     ledger.apply(coredDepth, { thread_length: length, pitch: known }, { item });
     ledger.apply(tappingDiameter, { size: nominal, pitch: known }, { item });
+    fileNarrow(ledger, hole, length, ledger.apply(minorDiameter, { size: nominal, pitch: known }, { item }));
     if (pitch === undefined) {
       ledger.look('thread/forming-hole', 'top_least', { screw: `M${size}` }, 'thread.forming-least', item);
       ledger.look('thread/forming-hole', 'top_greatest', { screw: `M${size}` }, 'thread.forming-greatest', item);
     }
   });
+}
+
+/** Whether the draft leaves less, where the thread ends, than even the full thread stands in: then the hole is drilled before the tap. */
+function fileNarrow(ledger: Ledger, hole: HoleSpec, length: Traced<'mm'>, minor: Traced<'mm'>): void {
+  const item = hole.id;
+  const taper = ledger.maybe('draft.hole-taper', item);
+  if (taper === undefined) return;
+  const depth = ledger.value('hole.core-depth', item);
+  const end = ledger.apply(threadEndDiameter, { diameter: ledger.value('hole.diameter', item), taper, thread_length: length, depth }, { item });
+  if (end.value < minor.value) ledger.setText('hole.tapped', 'narrow', { item, at: hole.at });
 }

@@ -20,7 +20,9 @@ export function fileCandidate(ledger: Ledger, candidate: Candidate): void {
       note:
         demand === undefined
           ? 'no yearly volume is given, so one cavity'
-          : 'least balanced count that makes the yearly volume on one machine, as far as a machine of the plant can run it',
+          : candidate.cavities >= demand.value
+            ? 'least count of a balanced layout that makes the yearly volume on one machine'
+            : 'as many as a balanced layout and the machines of the plant allow; the yearly volume asks for more',
       status: 'derived',
       parents: demand === undefined ? [] : [demand],
     }),

@@ -1,15 +1,17 @@
 import { didYouMean, orList } from '../../../kernel/spelling.ts';
 import { Traced } from '../../../kernel/traced.ts';
 import { hoursNeeded } from '../../../physics/clamp-use.ts';
+import { meanRate } from '../../../physics/machine.ts';
 import type { MachineSpec } from '../../../spec/index.ts';
 import type { Ledger } from '../../ledger.ts';
-import type { Block, Decision } from '../../plan.ts';
+import type { Block } from '../../plan.ts';
 import { type Step, tableBlock, textBlock, valuesBlock } from '../../step.ts';
 import type { ValueId } from '../../vocabulary/index.ts';
 import { fileCandidate } from './candidate.ts';
 import { cavitiesToTry } from './cavities.ts';
+import { recordDecisions } from './decisions.ts';
 import { workOpening } from './layout.ts';
-import { type Search, search, type Tried } from './search.ts';
+import { search } from './search.ts';
 
 function work(ledger: Ledger): void {
   workOpening(ledger);
@@ -27,26 +29,55 @@ function work(ledger: Ledger): void {
     return;
   }
   const { candidate } = found.chosen;
+  const waived = found.fits && found.chosen.stop !== undefined;
   fileCandidate(ledger, candidate);
   const passing = found.tried.filter(
     (entry) => entry.stop === undefined || (found.fits && entry.stop.soft && entry.candidate.machine === candidate.machine),
   ).length;
   ledger.put(
     Traced.choice('machine.tried', found.tried.length, '1', {
-      note: 'machines from the smallest up to the one taken, each with its plungers',
+      note: found.fits && !waived ? 'machines from the smallest up to the one taken, each with its plungers' : 'all machines, each with its plungers',
       status: 'derived',
     }),
   );
-  ledger.put(Traced.choice('machine.fitting', found.fits ? Math.max(1, passing) : 0, '1', { note: 'of those', status: 'derived' }));
-  ledger.attempt('machine.hours-needed', 'Machine hours a year', () =>
-    ledger.apply(hoursNeeded, {
-      parts: ledger.value('production.per-year'),
-      cavities: ledger.value('machine.cavities'),
-      rate: ledger.value('machine.mean-rate'),
-      use_share: ledger.value('cavities.use-share'),
+  const note = waived ? 'of those, on the machine taken; one warning is waived, because nothing passes it' : 'of those';
+  ledger.put(Traced.choice('machine.fitting', found.fits ? Math.max(1, passing) : 0, '1', { note, status: 'derived' }));
+  ledger.put(
+    Traced.choice('machine.smaller', smallerInPlant(ledger, candidate.machine), '1', {
+      note: 'whether they were tried or not',
+      status: 'derived',
     }),
   );
+  ledger.attempt('machine.hours-needed', 'Machine hours a year', () => hours(ledger));
   recordDecisions(ledger, found);
+}
+
+function smallerInPlant(ledger: Ledger, { chamber, shot, lockingForce }: MachineSpec): number {
+  const ofKind = ledger.plant.machines.filter((machine) => machine.chamber === chamber && (chamber === 'hot' || machine.shot === shot));
+  return ofKind.filter((machine) => machine.lockingForce.value < lockingForce.value).length;
+}
+
+/** The count of cavities was taken at the pace of the family; now that the machine is known, its size gives a better one. */
+function hours(ledger: Ledger): void {
+  const { family } = ledger.alloy;
+  const chamber = ledger.text('machine.chamber');
+  const pace = chamber === 'cold' ? 'cold-chamber' : family === 'magnesium' ? 'magnesium-hot-chamber' : 'hot-chamber';
+  const size = { pace, locking_force: ledger.value('machine.locking-force') };
+  const rate = ledger.apply(
+    meanRate,
+    {
+      least_rate: ledger.look('machine/shots-by-size', 'least', size, 'machine.size-rate-least'),
+      greatest_rate: ledger.look('machine/shots-by-size', 'greatest', size, 'machine.size-rate-greatest'),
+    },
+    { id: 'machine.rate' },
+  );
+  ledger.apply(hoursNeeded, {
+    parts: ledger.value('production.per-year'),
+    cavities: ledger.value('machine.cavities'),
+    rate,
+    use_share: ledger.value('cavities.use-share'),
+    reject_share: ledger.value('cavities.reject-share'),
+  });
 }
 
 /** Machines of the kind decided; a pinned machine is the only one, and a pinned plunger that some machine has narrows them. */
@@ -77,71 +108,12 @@ function machinesToTry(ledger: Ledger): MachineSpec[] {
   return having.length > 0 ? having : machines.map((machine) => ({ ...machine, plungers: machine.plungers.slice(0, 1) }));
 }
 
-function recordDecisions(ledger: Ledger, found: Search): void {
-  const { machine } = found.chosen.candidate;
-  const pinned = ledger.part.pinned.get('machine.model');
-  const because = found.fits
-    ? 'smallest machine of the plant with a plunger that passes every limit looked at'
-    : 'nearest miss: no machine of the plant passes every limit';
-  const common = { status: 'derived', source: ['PLANT'], parents: [], alternatives: [] } as const;
-  const model: Decision = {
-    ...common,
-    id: 'machine.model',
-    title: 'Machine',
-    kind: pinned === undefined ? 'search' : 'pinned',
-    value: machine.id,
-    because: pinned === undefined ? because : `pinned by the engineer; ${found.fits ? 'it passes the limits looked at' : 'it does not pass every limit'}`,
-    alternatives: rejectedMachines(found),
-    ...(pinned === undefined ? {} : { at: pinned.at }),
-  };
-  ledger.record(model);
-  const count = ledger.value('machine.cavities');
-  const plunger = ledger.value('machine.plunger');
-  ledger.record({
-    ...common,
-    id: 'machine.cavities',
-    title: 'Cavities',
-    kind: count.kind === 'pinned' ? 'pinned' : 'search',
-    value: String(count.value),
-    because: count.note ?? '',
-    parents: count.parents.map((p) => p.id),
-  });
-  ledger.record({
-    ...common,
-    id: 'machine.plunger',
-    title: 'Plunger',
-    kind: plunger.kind === 'pinned' ? 'pinned' : 'search',
-    value: `${plunger.value} mm`,
-    because:
-      plunger.kind === 'pinned'
-        ? (plunger.note ?? '')
-        : ledger.text('machine.chamber') === 'cold'
-          ? 'of the plungers that pass, the one whose sleeve fill is nearest the middle of its window'
-          : 'the largest plunger that passes, for the lower plunger speed',
-  });
-}
-
-/** For each machine and count of cavities that was stopped, its plunger that came furthest, with the rule and its figures. */
-function rejectedMachines(found: Search): Decision['alternatives'] {
-  const furthest = new Map<string, Tried>();
-  for (const entry of found.tried) {
-    if (entry.stop === undefined || entry.candidate.machine === found.chosen.candidate.machine) continue;
-    const key = `${entry.candidate.machine.id}/${entry.candidate.cavities}`;
-    const known = furthest.get(key);
-    if (known === undefined || entry.reached > known.reached) furthest.set(key, entry);
-  }
-  return [...furthest.values()].map(({ candidate, stop }) => ({
-    value: `${candidate.machine.id} with plunger ${candidate.plunger.value} mm, ${candidate.cavities} ${candidate.cavities === 1 ? 'cavity' : 'cavities'}`,
-    because: stop?.message ?? '',
-  }));
-}
-
 function show(ledger: Ledger): Block[] {
   const rejected = ledger.decisions.get('machine.model')?.alternatives ?? [];
   return [
     ...valuesBlock(ledger, DEMAND_IDS),
     textBlock(
-      'The count of cavities is the least balanced one that makes the yearly volume; machines are tried from the smallest up. Cost does not rank them yet. The die block is estimated from cavities, steel and feeder; slides can need more room at its edge.',
+      'The count of cavities is the least balanced one that makes the yearly volume at the pace of the alloy family; the machine hours are then taken at the pace of the machine. Machines are tried from the smallest up; cost does not rank them. The die block is estimated from cavities, steel and feeder; slides can need more room at its edge.',
     ),
     ...valuesBlock(ledger, MACHINE_IDS),
     ...tableBlock(
@@ -162,7 +134,6 @@ const DEMAND_IDS: readonly ValueId[] = [
   'cavities.reject-share',
   'cavities.demand',
   'machine.cavities',
-  'machine.hours-needed',
 ];
 const MACHINE_IDS: readonly ValueId[] = [
   'die.steel-around',
@@ -182,6 +153,8 @@ const MACHINE_IDS: readonly ValueId[] = [
   'machine.metal-pressure-least',
   'machine.metal-pressure-usual',
   'machine.dry-shot-speed',
+  'machine.rate',
+  'machine.hours-needed',
   'machine.tried',
   'machine.fitting',
 ];

@@ -11,29 +11,39 @@ import { type Candidate, fileCandidate } from './candidate.ts';
  * The limits that stop a candidate, in the order in which they are looked at; they are the plan's own limits, judged on
  * a trial ledger. `soft` ones are warnings: they stop a candidate only while another one passes them too. What a limit
  * `needs` is worked out just before it. A limit of the `machine` stops its larger plungers as well, since they only add
- * to the projected area.
+ * to the projected area; a `wider` plunger comes nearer to the limits that say so.
  */
-const STOPS: readonly { readonly id: string; readonly needs: 'clamp' | 'shot'; readonly soft?: true; readonly machine?: true }[] = [
+const STOPS: readonly { readonly id: string; readonly needs: 'clamp' | 'shot'; readonly soft?: true; readonly machine?: true; readonly wider?: true }[] = [
   { id: 'clamp/machine-use', needs: 'clamp', machine: true },
   { id: 'machine/tie-bar-fit', needs: 'clamp', machine: true },
   { id: 'machine/opening-stroke', needs: 'clamp', machine: true },
   { id: 'clamp/off-centre', needs: 'clamp', machine: true },
   { id: 'shot/metal-pressure', needs: 'shot' },
-  { id: 'sleeve/fill-greatest', needs: 'shot' },
-  { id: 'sleeve/fill-vertical', needs: 'shot' },
-  { id: 'sleeve/plunger-speed', needs: 'shot' },
-  { id: 'pot/stroke', needs: 'shot' },
-  { id: 'pot/plunger-speed', needs: 'shot' },
+  { id: 'sleeve/fill-greatest', needs: 'shot', wider: true },
+  { id: 'sleeve/fill-vertical', needs: 'shot', wider: true },
+  { id: 'sleeve/plunger-speed', needs: 'shot', wider: true },
+  { id: 'pot/stroke', needs: 'shot', wider: true },
+  { id: 'pot/plunger-speed', needs: 'shot', wider: true },
   { id: 'clamp/usual-use', needs: 'shot', soft: true },
   { id: 'sleeve/fill-least', needs: 'shot', soft: true },
 ];
+
+/** The limit that stopped a candidate; `ofMachine` and `wider` say whether a larger machine or plunger comes nearer to it. */
+export interface Stop {
+  readonly id: string;
+  readonly title: string;
+  readonly message: string;
+  readonly soft: boolean;
+  readonly ofMachine?: boolean;
+  readonly wider?: boolean;
+}
 
 /** A candidate with what stopped it, if anything. */
 export interface Tried {
   readonly candidate: Candidate;
   /** Place of the stopping limit in the list; the greater, the nearer it came. */
   readonly reached: number;
-  readonly stop?: { readonly id: string; readonly title: string; readonly message: string; readonly soft: boolean };
+  readonly stop?: Stop;
   /** Distance of the sleeve fill from the middle of its window, or for a hot chamber minus the plunger diameter. */
   readonly preference: number;
 }
@@ -64,14 +74,18 @@ export function search(ledger: Ledger, machines: readonly MachineSpec[], counts:
     if (waived !== undefined) return { chosen: waived, fits: true, tried };
   }
   const nearest = tried.reduce<Tried | undefined>(
-    (near, entry) => (near === undefined || entry.reached > near.reached || (entry.reached === near.reached && larger(entry, near)) ? entry : near),
+    (near, entry) => (near === undefined || entry.reached > near.reached || (entry.reached === near.reached && nearer(entry, near)) ? entry : near),
     undefined,
   );
   return nearest === undefined ? undefined : { chosen: nearest, fits: false, tried };
 }
 
-const larger = (a: Tried, b: Tried): boolean =>
-  a.candidate.cavities === b.candidate.cavities && a.candidate.machine.lockingForce.value > b.candidate.machine.lockingForce.value;
+/** Of two that the same limit stopped: the larger machine comes nearer to a machine's limit, the larger plunger to some of its own. */
+function nearer(a: Tried, b: Tried): boolean {
+  if (a.candidate.cavities !== b.candidate.cavities) return false;
+  if (a.candidate.machine === b.candidate.machine) return a.stop?.wider === true && a.candidate.plunger.value > b.candidate.plunger.value;
+  return a.stop?.ofMachine === true && a.candidate.machine.lockingForce.value > b.candidate.machine.lockingForce.value;
+}
 
 function best(list: readonly Tried[]): Tried | undefined {
   return list.reduce<Tried | undefined>((chosen, entry) => (chosen === undefined || entry.preference < chosen.preference ? entry : chosen), undefined);
@@ -100,12 +114,12 @@ function attempt(ledger: Ledger, candidate: Candidate): Tried {
   try {
     fileCandidate(trial, candidate);
     for (; reached < STOPS.length && stop === undefined; reached += 1) {
-      const { id, needs, soft = false } = STOPS[reached] as (typeof STOPS)[number];
+      const { id, needs, soft = false, machine = false, wider = false } = STOPS[reached] as (typeof STOPS)[number];
       prepare('clamp', workClamp);
       if (needs === 'shot') prepare('shot', workShot);
       const finding = stopped(trial, id);
       if (finding === undefined) continue;
-      stop = { id, title: trial.rulebook.limits[id]?.title ?? id, message: finding.message, soft };
+      stop = { id, title: trial.rulebook.limits[id]?.title ?? id, message: finding.message, soft, ofMachine: machine, wider };
       break;
     }
   } catch (error) {

@@ -43,10 +43,8 @@ export function chooseOpening(ledger: Ledger, tried: readonly Opening[], asked: 
   const chosen = asked === undefined ? ranked[0] : tried.find((opening) => opening.text === asked.text);
   if (chosen === undefined) throw new TypeError('no die opening was tried');
   const described = (opening: Opening): string => {
-    const pulls = opening.cores.slides.length;
-    const lost = opening.cores.unreachable.length;
     const area = opening.area === undefined ? 'no projected area given' : printTraced(opening.area);
-    return `${pulls} core ${pulls === 1 ? 'pull' : 'pulls'}${lost === 0 ? '' : `, ${lost} without a core`}, draw of ${printTraced(opening.depth)}, ${area}`;
+    return `${workText(opening)}, draw of ${printTraced(opening.depth)}, ${area}`;
   };
   const alternatives = ranked.filter((opening) => opening !== chosen).map((opening) => ({ value: opening.text, because: described(opening) }));
   const parents = tried.flatMap(({ text }) =>
@@ -60,8 +58,16 @@ export function chooseOpening(ledger: Ledger, tried: readonly Opening[], asked: 
       ? { ...common, kind: 'search', because: `${RANKING}: ${described(chosen)}`, status: 'practice', source: [] }
       : { ...common, kind: asked.kind, ...asked.decision, because: `${asked.decision.because}: ${described(chosen)}`, status: 'source', source: ['PART'] },
   );
+  ledger.setText('parting.core-work', workText(chosen), { at: asked?.decision.at });
   fileOther(ledger, tried);
   return chosen;
+}
+
+/** `2 core pulls`, and what no core reaches where there is any. */
+function workText(opening: Opening): string {
+  const pulls = opening.cores.slides.length;
+  const lost = opening.cores.unreachable.length;
+  return `${pulls} core ${pulls === 1 ? 'pull' : 'pulls'}${lost === 0 ? '' : ` and ${lost} hole${lost === 1 ? '' : 's'} or undercut${lost === 1 ? '' : 's'} that no core reaches`}`;
 }
 
 /** Work for cores first, as one number: a hole to drill costs an operation as a slide does. */
@@ -78,6 +84,7 @@ function fileOther(ledger: Ledger, tried: readonly Opening[]): void {
   const least = [...tried].sort(compare)[0] as Opening;
   ledger.setText('parting.other-opening', least.text);
   ledger.setText('parting.other-area', least.area === undefined ? 'not given' : 'given');
+  ledger.setText('parting.core-work-other', workText(least));
   ledger.put(ledger.value('parting.core-pulls-tried', least.text).as('parting.core-pulls-other'));
   ledger.put(ledger.value('parting.unreachable-tried', least.text).as('parting.unreachable-other'));
 }

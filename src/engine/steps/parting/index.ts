@@ -24,9 +24,7 @@ function work(ledger: Ledger): void {
   placeFeatures(ledger, features, opening);
   fileCount(ledger, opening);
   fileSlides(ledger, opening);
-  if (ledger.part.inserts.length > 0) {
-    ledger.put(Traced.choice('parting.inserts', ledger.part.inserts.length, '1', { note: 'entries of the part file', status: 'source' }));
-  }
+  ledger.put(Traced.choice('parting.inserts', ledger.part.inserts.length, '1', { note: 'entries of the part file', status: 'source' }));
 }
 
 /** The length given, or the outline of the envelope in its place. */
@@ -55,7 +53,9 @@ function fileCount(ledger: Ledger, opening: Opening): void {
     value: String(count.value),
     because: pinned
       ? `pinned by the engineer; the holes and undercuts ask for ${slides.length} (${note})`
-      : 'one slide for each direction off the die opening and each side that it leaves on; a through hole takes a side that has a slide anyway',
+      : slides.length === 0
+        ? 'no hole or undercut listed runs off the die opening, or none that a slide could free'
+        : 'one slide for each direction off the die opening and each side that it leaves on; a through hole takes a side that has a slide anyway',
     kind: pinned ? 'pinned' : 'choice',
     status: count.status,
     source: pinned ? ['PART'] : ['DYNACAST-SIMPLIFY'],

@@ -16,7 +16,7 @@ export function show(ledger: Ledger): readonly Block[] {
     textBlock('The die opens along ', { decision: 'parting.die-opening' }, '. Judged by the holes and undercuts listed in the part file, not by its shape.'),
     ...tableBlock(
       'Die openings tried',
-      ['Opening', 'Core pulls', 'Without a core', 'Depth of draw', 'Projected area', 'Taken'],
+      ['Opening', 'Core pulls', 'No core reaches', 'Depth of draw', 'Projected area', 'Taken'],
       itemsOf(ledger, 'parting.core-pulls-tried').map((axis) => [
         axis,
         cell(ledger, 'parting.core-pulls-tried', axis),
@@ -26,15 +26,7 @@ export function show(ledger: Ledger): readonly Block[] {
         axis === opening ? 'yes' : '–',
       ]),
     ),
-    ...valuesBlock(ledger, [
-      'part.depth',
-      'part.projected-area',
-      'part.side-a',
-      'part.side-b',
-      'part.parting-line',
-      'parting.opening-need',
-      'parting.core-pulls',
-    ]),
+    ...valuesBlock(ledger, ['part.depth', 'part.projected-area', 'part.side-a', 'part.side-b', 'part.parting-line', 'parting.core-pulls']),
     textBlock('The ejector half is on the ', { decision: 'parting.ejector-side' }, '; plus is the way the axis of the opening points.'),
     ...tableBlock(
       'Cores',
@@ -112,9 +104,9 @@ function forTheDieMaker(ledger: Ledger, slides: readonly string[]): Block[] {
     textBlock(
       'Guide each slide over at least ',
       { value: 'slide.guide-ratio' },
-      ' times its height; a share of ',
+      ' times its height, and keep at least ',
       { value: 'slide.guided-share' },
-      ' of it stays in the guide when it is open. Fit all moving parts so that metal cannot enter the guides.',
+      ' of its length in the guide when it is open. Fit all moving parts so that metal cannot enter the guides.',
     ),
     textBlock('Shut-off faces into the cover half are tapered by ', { value: 'slide.shut-off-least' }, ' to ', { value: 'slide.shut-off-greatest' }, '.'),
     ...(driven('angle pin')

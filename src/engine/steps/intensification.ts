@@ -1,0 +1,181 @@
+import { biscuitLeft, feedTravel, feedVolume, gateForTime, gateFreeze, hydraulicPressure } from '../../physics/intensification.ts';
+import { siliconShrinkage } from '../../physics/porosity-estimate.ts';
+import { staticPressure } from '../../physics/pq2.ts';
+import type { Ledger } from '../ledger.ts';
+import type { Block, Cell } from '../plan.ts';
+import { assumeMiddle } from '../planned.ts';
+import { type Step, tableBlock, textBlock, valuesBlock } from '../step.ts';
+import { sumOf } from '../sum.ts';
+
+const VERTICAL = 'cold-chamber-vertical-shot';
+
+/**
+ * Pressure on the metal after the fill: how high, how soon it must stand before the gate is frozen, how long it is held,
+ * in what order gate, runner and biscuit freeze, and how much metal the shrinkage takes.
+ */
+export const intensificationStep: Step = {
+  id: 'intensification',
+  title: 'Pressure after the fill',
+  work: (ledger) => {
+    const attempt = ledger.attempt.bind(ledger);
+    const cold = ledger.text('machine.chamber') === 'cold';
+    attempt('intensification.fill-pressure', 'Static metal pressure of the fill phase', () => fillPressure(ledger));
+    if (cold) attempt('intensification.hydraulic-pressure', 'Setting of the intensifier', () => setting(ledger));
+    attempt('intensification.gate-freeze-least', 'Freezing time of the gate', () => freezing(ledger));
+    if (cold) attempt('intensification.rise-needed', 'Rise time', () => rise(ledger));
+    if (ledger.text('machine.kind') !== VERTICAL) attempt('intensification.hold', 'Time under pressure', () => hold(ledger));
+    attempt('intensification.main-depth', 'Order of freezing', () =>
+      ledger.put(ledger.value('runner.segment-depth', 'main runner').as('intensification.main-depth')),
+    );
+    attempt('porosity.shrinkage', 'Solidification shrinkage', () => shrinkage(ledger));
+    attempt('intensification.feed-volume', 'Metal to feed', () => feed(ledger, cold));
+  },
+  show,
+};
+
+/** What the metal sees before the intensifier acts, and what a hot chamber has at all. */
+function fillPressure(ledger: Ledger): void {
+  const known = ledger.maybe('pq2.static-pressure');
+  if (known !== undefined) {
+    ledger.put(known.as('intensification.fill-pressure'));
+    return;
+  }
+  const rod_diameter = ledger.maybe('machine.tail-rod-diameter');
+  ledger.apply(
+    staticPressure,
+    {
+      hydraulic_pressure: ledger.value('machine.pressure-fill'),
+      cylinder_diameter: ledger.value('machine.cylinder-diameter'),
+      ...(rod_diameter === undefined ? {} : { rod_diameter }),
+      plunger_diameter: ledger.value('machine.plunger'),
+    },
+    { id: 'intensification.fill-pressure' },
+  );
+}
+
+function setting(ledger: Ledger): void {
+  ledger.apply(hydraulicPressure, {
+    metal_pressure: ledger.value('clamp.pressure-reached'),
+    cylinder_diameter: ledger.value('machine.cylinder-diameter'),
+    plunger_diameter: ledger.value('machine.plunger'),
+  });
+  ledger.look('sleeve/intensification', 'pressure_least', {}, 'intensification.pressure-least');
+  ledger.look('sleeve/intensification', 'pressure_greatest', {}, 'intensification.pressure-greatest');
+}
+
+/** Published for one gate in aluminium; thickness and family carry it over. */
+function freezing(ledger: Ledger): void {
+  const reference = ledger.look('sleeve/intensification', 'gate_reference', {}, 'intensification.gate-reference');
+  const constant = ledger.look('cooling/handbook-constant', 'constant', { family: ledger.alloy.family }, 'intensification.constant');
+  const reference_constant = ledger.look('cooling/handbook-constant', 'constant', { family: 'aluminium' }, 'intensification.constant-aluminium');
+  for (const end of ['least', 'greatest'] as const) {
+    const time = ledger.look('sleeve/intensification', `gate_freeze_${end}`, {}, `intensification.reference-${end}`);
+    ledger.apply(
+      gateFreeze,
+      { time, reference, thickness: ledger.value('gate.thickness'), constant, reference_constant },
+      { id: `intensification.gate-freeze-${end}` },
+    );
+  }
+}
+
+function rise(ledger: Ledger): void {
+  const freeze = ledger.value('intensification.gate-freeze-least');
+  ledger.put(freeze.as('intensification.rise-needed', 'the pressure must stand before the gate is frozen, at the low end of its freezing time'));
+  const thickness = ledger.value('gate.thickness');
+  const least = ledger.look('sleeve/intensification', 'rise_least', {}, 'intensification.rise-least');
+  const greatest = ledger.look('sleeve/intensification', 'rise_greatest', {}, 'intensification.rise-greatest');
+  ledger.apply(gateForTime, { thickness, freeze, time: least }, { id: 'intensification.gate-for-fast' });
+  ledger.apply(gateForTime, { thickness, freeze, time: greatest }, { id: 'intensification.gate-for-slow' });
+}
+
+function hold(ledger: Ledger): void {
+  const axes = { family: ledger.alloy.family, wall: ledger.value('part.wall-nominal') };
+  const least = ledger.look('intensification/hold', 'least', axes, 'intensification.hold-least');
+  const greatest = ledger.look('intensification/hold', 'greatest', axes, 'intensification.hold-greatest');
+  ledger.look('sleeve/intensification', 'hold_greatest', {}, 'intensification.hold-published');
+  assumeMiddle(
+    ledger,
+    'intensification.hold',
+    least,
+    greatest,
+    `${ledger.text('machine.chamber') === 'cold' ? 'the biscuit' : 'the sprue'} sets it, the casting takes pressure only until its gate is frozen`,
+  );
+}
+
+/** Aluminium alloys by their silicon; the other families have one figure each. */
+function shrinkage(ledger: Ledger): void {
+  const family = ledger.alloy.family;
+  const silicon = family === 'aluminium' ? ledger.maybe('fill.silicon') : undefined;
+  if (silicon === undefined) {
+    ledger.look('porosity/shrinkage', 'used', { family }, 'porosity.shrinkage');
+    return;
+  }
+  const pure = ledger.look('porosity/shrinkage', 'greatest', { family }, 'porosity.shrinkage-pure');
+  const measured = ledger.look('porosity/shrinkage', 'least', { family }, 'porosity.shrinkage-eutectic');
+  ledger.apply(siliconShrinkage, { silicon, pure, measured }, { id: 'porosity.shrinkage' });
+}
+
+function feed(ledger: Ledger, cold: boolean): void {
+  const metal = [ledger.value('part.volume'), ledger.value('overflow.volume')];
+  const volume = ledger.put(sumOf('intensification.metal', 'Casting with its overflows', 'cm3', metal));
+  const total = ledger.apply(feedVolume, { volume, shrinkage: ledger.value('porosity.shrinkage'), cavities: ledger.value('machine.cavities') });
+  const travel = ledger.apply(feedTravel, { volume: total, diameter: ledger.value('machine.plunger') });
+  if (!cold) return;
+  ledger.look('sleeve/biscuit', 'least', {}, 'intensification.biscuit-least');
+  ledger.apply(biscuitLeft, { biscuit: ledger.value('sleeve.biscuit-thickness'), travel });
+}
+
+function show(ledger: Ledger): readonly Block[] {
+  if (!ledger.values.has('intensification.gate-freeze-least') && !ledger.values.has('intensification.feed-volume')) return [];
+  const cold = ledger.texts.get('machine.chamber') === 'cold';
+  return [
+    textBlock(
+      cold
+        ? 'When the cavity is full the machine raises the metal pressure. It reaches the casting only while gate, runner and the core of the biscuit are liquid, so it must stand before the gate is frozen. The freezing time is a published range for one gate carried over by the square of the thickness; a heat solution of the gate is not part of this plan yet.'
+        : 'A hot chamber has no intensifier: the static pressure of the fill phase presses after, through nozzle, sprue and gate, until the gate is frozen. It makes gas pores smaller and feeds the shrinkage that falls in that time; what freezes later is fed by nothing. The freezing time is a published range for one gate in aluminium, carried over by the square of the thickness and by the family.',
+    ),
+    ...valuesBlock(ledger, [
+      'clamp.pressure-reached',
+      'machine.metal-pressure',
+      ...(cold ? (['intensification.hydraulic-pressure', 'machine.pressure-intensified'] as const) : []),
+      'intensification.fill-pressure',
+      ...(cold ? (['intensification.rise-needed', 'intensification.gate-for-slow'] as const) : (['intensification.gate-freeze-least'] as const)),
+      'intensification.gate-freeze-greatest',
+      'intensification.hold',
+    ]),
+    ...tableBlock(
+      'Windows',
+      ['', 'Least', 'Greatest'],
+      [
+        ...window(ledger, 'Intensified metal pressure, published', 'intensification.pressure'),
+        ...window(ledger, 'Time until the gate is frozen', 'intensification.gate-freeze'),
+        ...window(ledger, 'Time in which machines build the pressure', 'intensification.rise'),
+        ...window(ledger, 'Time under pressure, by the wall', 'intensification.hold'),
+      ],
+    ),
+    ...tableBlock('Order of freezing: what is thinner freezes first', ['', 'Thickness'], thicknesses(ledger, cold)),
+    ...valuesBlock(ledger, [
+      'porosity.shrinkage',
+      'intensification.feed-volume',
+      'intensification.feed-travel',
+      ...(cold ? (['intensification.biscuit-left', 'intensification.biscuit-least'] as const) : []),
+    ]),
+  ];
+}
+
+function window(ledger: Ledger, label: string, topic: string): Cell[][] {
+  const [least, greatest] = [`${topic}-least`, `${topic}-greatest`];
+  return ledger.values.has(least) && ledger.values.has(greatest) ? [[label, { value: least }, { value: greatest }]] : [];
+}
+
+/** Compared by thickness only: the gate must freeze first, the biscuit last. */
+function thicknesses(ledger: Ledger, cold: boolean): Cell[][] {
+  const rows: (readonly [string, string])[] = [
+    ['Gate', 'gate.thickness'],
+    ['Wall of the part, nominal', 'part.wall-nominal'],
+    ['Runner at the gate', 'runner.segment-depth[gate run]'],
+    ['Main runner', 'intensification.main-depth'],
+    ...(cold ? [['Biscuit', 'sleeve.biscuit-thickness'] as const] : []),
+  ];
+  return rows.filter(([, id]) => ledger.values.has(id)).map(([label, id]) => [label, { value: id }]);
+}

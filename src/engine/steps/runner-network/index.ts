@@ -1,0 +1,71 @@
+import type { Ledger } from '../../ledger.ts';
+import type { Block, Cell } from '../../plan.ts';
+import { cell, type Step, tableBlock, textBlock, textCell, valuesBlock } from '../../step.ts';
+import { workFeed, workGates } from './feed.ts';
+import { workLayout } from './layout.ts';
+
+/**
+ * The runner run by run, from biscuit or sprue to the gates: areas, sections, volumes and speeds, splits for cavities
+ * and gates, fan or runner along the gate. The shot goes on counting the runner by its share of the projected area.
+ */
+export const runnerNetworkStep: Step = {
+  id: 'runner-network',
+  title: 'Runner layout',
+  work: (ledger) => {
+    ledger.attempt('gate.each-area', 'Gates for equal fill time', () => workGates(ledger));
+    ledger.attempt('runner.gate-feed', 'How the gate is fed', () => workFeed(ledger));
+    ledger.attempt('runner.network-volume', 'Runner, run by run', () => workLayout(ledger));
+  },
+  show,
+};
+
+function show(ledger: Ledger): readonly Block[] {
+  if (!ledger.values.has('runner.network-volume')) return [];
+  const fan = ledger.texts.get('runner.gate-feed') === 'fan';
+  const column = (id: string, run: string): Cell => cell(ledger, id as Parameters<typeof cell>[1], run);
+  return [
+    textBlock(
+      'From biscuit or sprue to the gates, laid out by the estimated die block: before the die is drawn, lengths are good to a third. The area falls at every stage and every split, so the metal only ever gets faster. Volumes are those of the whole shot.',
+    ),
+    textBlock('The gate is fed by: ', { decision: 'runner.gate-feed' }, '.'),
+    ...tableBlock(
+      'Runs, from the feeder to the gate',
+      ['Run', 'Number', 'Feeds', 'Area', 'At its end', 'Depth', 'Width', 'Length', 'Speed', 'Volume of all'],
+      runsOf(ledger).map((run) => [
+        run,
+        column('runner.segment-count', run),
+        textCell(ledger, 'runner.segment-feeds', run),
+        ...['area', 'end', 'depth', 'width', 'length', 'speed', 'volume'].map((what) => column(`runner.segment-${what}`, run)),
+      ]),
+    ),
+    ...valuesBlock(ledger, [
+      'runner.step',
+      'runner.branch-loss',
+      'runner.main-ratio',
+      'runner.main-ratio-greatest',
+      'runner.network-volume',
+      'runner.total-volume',
+      'runner.network-ratio',
+      ...(fan ? (['runner.fan-length', 'runner.fan-angle'] as const) : (['runner.end-share', 'runner.flow-angle'] as const)),
+      'gate.each-area',
+      'gate.each-width',
+      'gate.area-for-volume',
+    ]),
+    textBlock(
+      fan
+        ? 'Towards the gate the fan gets as wide and as shallow as the gate; where they meet they freeze together, and the pressure passes as long as the gate is open.'
+        : 'A runner along the gate falls in a straight line to a finite end, so that every part of the gate gets its share at the same speed, and ends in a small round pocket that takes the shock of the first metal.',
+    ),
+    textBlock(
+      'Gates are of equal size until the flow segments are drawn. Then each gate takes the area for the volume of its own segment, overflows included, at the one velocity; so all segments, and all cavities of a die, are full at the same time.',
+    ),
+  ];
+}
+
+/** Runs from the feeder down: filed from the gate up, so the other way round. */
+function runsOf(ledger: Ledger): string[] {
+  const prefix = 'runner.segment-area[';
+  const runs: string[] = [];
+  for (const id of ledger.values.keys()) if (id.startsWith(prefix)) runs.push(id.slice(prefix.length, -1));
+  return runs.reverse();
+}

@@ -1,0 +1,163 @@
+import { Traced } from '../../../kernel/traced.ts';
+import { runnerDepth, runnerWidth } from '../../../physics/runner.ts';
+import {
+  approach,
+  branchLength,
+  halfField,
+  mainRatio,
+  networkRatio,
+  parentArea,
+  runLength,
+  segmentSpeed,
+  segmentVolume,
+  stageArea,
+  taperEnd,
+} from '../../../physics/runner-network.ts';
+import type { Ledger } from '../../ledger.ts';
+import { assumeMiddle } from '../../planned.ts';
+import { sumOf } from '../../sum.ts';
+import { GATE_RUN } from './feed.ts';
+import { type Split, splitsOf } from './splits.ts';
+
+/** The run that begins at biscuit or sprue. */
+const MAIN_RUN = 'main runner';
+/** Runs between the splits, after the main runner. */
+const BRANCHES = ['branch', 'second branch', 'third branch', 'fourth branch', 'fifth branch'] as const;
+
+/**
+ * Lays the runner out from the gates up: each run has the area of what it feeds and a little more, each split a little
+ * more than its branches together. Then lengths by the layout of the cavities, volumes and speeds.
+ */
+export function workLayout(ledger: Ledger): void {
+  const splits = splitsOf(ledger.value('die.columns').value, ledger.value('die.rows').value);
+  const names = [MAIN_RUN, ...BRANCHES].slice(0, splits.length);
+  const cavityRun = splits.length === 0 ? MAIN_RUN : 'cavity run';
+  workWays(ledger);
+  ledger.put(
+    Traced.choice('runner.widest-split', Math.max(1, ...splits.map((split) => split.branches)), '1', {
+      note: splits.length === 0 ? 'one cavity: no split between cavities' : 'splits into two and three wherever the count allows',
+      status: 'derived',
+      parents: [ledger.value('die.columns'), ledger.value('die.rows')],
+    }),
+  );
+  runAbove(ledger, cavityRun, GATE_RUN, ledger.value('gate.count').as(`runner.segment-branches[${cavityRun}]`));
+  let below = cavityRun;
+  for (const [level, { branches }] of [...splits.entries()].reverse()) {
+    const name = names[level] as string;
+    const whole = ledger.value('machine.cavities');
+    runAbove(
+      ledger,
+      name,
+      below,
+      Traced.choice(`runner.segment-branches[${name}]`, branches, '1', { note: 'split between cavities', status: 'derived', parents: [whole] }),
+    );
+    below = name;
+  }
+  const runs = [...names, cavityRun, GATE_RUN].filter((name, i, all) => all.indexOf(name) === i);
+  counts(ledger, runs, splits);
+  lengths(ledger, names, cavityRun, splits);
+  for (const run of runs) finish(ledger, run);
+  totals(ledger, runs);
+}
+
+/** What every layout needs: the falls of area, and the way from the feeder to the cavity. */
+function workWays(ledger: Ledger): void {
+  assumeMiddle(ledger, 'runner.step', ledger.value('runner.step-least'), ledger.value('runner.step-greatest'));
+  const least = ledger.look('runner/section', 'branch_loss_least', {}, 'runner.branch-loss-least');
+  assumeMiddle(ledger, 'runner.branch-loss', least, ledger.look('runner/section', 'branch_loss_greatest', {}, 'runner.branch-loss-greatest'));
+  const steel = ledger.value('die.steel-around');
+  if (ledger.text('machine.chamber') === 'hot') ledger.put(steel.as('runner.approach', 'hot chamber: one width of steel between sprue and cavity'));
+  else ledger.apply(approach, { steel, allowance: ledger.value('die.feeder-allowance'), diameter: ledger.value('clamp.feeder-diameter') });
+}
+
+/** Area and section of the run that feeds the runs named `below`, as many as `count` says. */
+function runAbove(ledger: Ledger, run: string, below: string, count: Traced<'1'>): void {
+  const branches = ledger.put(count);
+  const area = ledger.value('runner.segment-area', below);
+  const filed = { id: 'runner.segment-area', item: run } as const;
+  const own =
+    branches.value > 1
+      ? ledger.apply(parentArea, { branches, area, loss: ledger.value('runner.branch-loss') }, filed)
+      : ledger.apply(stageArea, { area, fall: ledger.value('runner.step') }, filed);
+  ledger.setText('runner.segment-feeds', branches.value > 1 ? `split into ${below}${below.endsWith('ch') ? 'es' : 's'}` : below, { item: run });
+  const shape = {
+    width_least: ledger.value('runner.width-ratio-least'),
+    width_greatest: ledger.value('runner.width-ratio-greatest'),
+    wall_draft: ledger.value('runner.wall-draft'),
+  };
+  const depth = ledger.apply(runnerDepth, { area: own, ...shape }, { id: 'runner.segment-depth', item: run });
+  ledger.apply(runnerWidth, { depth, ...shape }, { id: 'runner.segment-width', item: run });
+}
+
+/** How many of each run the shot has, from the feeder down. */
+function counts(ledger: Ledger, runs: readonly string[], splits: readonly Split[]): void {
+  const cavities = ledger.value('machine.cavities');
+  const gates = ledger.value('gate.count');
+  let count = 1;
+  for (const [level, run] of runs.entries()) {
+    const all = run === GATE_RUN ? cavities.value * gates.value : count;
+    ledger.put(Traced.choice(`runner.segment-count[${run}]`, all, '1', { note: 'by the splits before it', status: 'derived', parents: [cavities, gates] }));
+    count *= splits[level]?.branches ?? 1;
+  }
+  ledger.setText('runner.segment-feeds', ledger.text('runner.gate-feed') === 'fan' ? 'gate, as a fan' : 'gate, along it', { item: GATE_RUN });
+}
+
+/**
+ * Lengths by the layout; a fan takes its own off the last run. Several cavities are fed from their middle: a cold
+ * chamber leads its main runner there, in a hot chamber the sprue stands there.
+ */
+function lengths(ledger: Ledger, names: readonly string[], cavityRun: string, splits: readonly Split[]): void {
+  const steel = ledger.value('die.steel-around');
+  const way = ledger.value('runner.approach');
+  const feed = ledger.maybe('runner.fan-length');
+  const taken = feed === undefined ? {} : { taken: feed };
+  const put = (run: string, args: { distance: Traced<'mm'>; added?: Traced<'mm'>; taken?: Traced<'mm'> }) =>
+    ledger.apply(runLength, args, { id: 'runner.segment-length', item: run });
+  ledger.put((feed ?? ledger.value('gate.each-width')).as(`runner.segment-length[${GATE_RUN}]`, feed === undefined ? 'as long as its gate' : 'the fan'));
+  if (splits.length === 0) {
+    put(MAIN_RUN, { distance: way, ...taken });
+    return;
+  }
+  if (ledger.text('machine.chamber') === 'hot') put(MAIN_RUN, { distance: way, taken: way });
+  else put(MAIN_RUN, { distance: way, added: ledger.apply(halfField, { side: ledger.value('part.side-b'), steel, rows: ledger.value('die.rows') }) });
+  for (const [level, split] of splits.entries()) {
+    const run = names[level + 1] ?? cavityRun;
+    const side = ledger.value(split.along === 'columns' ? 'part.side-a' : 'part.side-b');
+    const whole = ledger.value(split.along === 'columns' ? 'die.columns' : 'die.rows');
+    const cavities = ledger.put(
+      Traced.choice(`runner.segment-group[${run}]`, split.cavities, '1', { note: 'shared out by the split before', status: 'derived', parents: [whole] }),
+    );
+    const branches = ledger.value('runner.segment-branches', names[level]);
+    if (run !== cavityRun) {
+      put(run, { distance: ledger.apply(branchLength, { side, steel, cavities, branches }, { item: run }) });
+      continue;
+    }
+    const edge = ledger.put(Traced.choice('runner.at-edge', 1, '1', { note: 'the last run ends at the edge of its cavity', status: 'derived', parents: [whole] }));
+    put(run, { distance: ledger.apply(branchLength, { side, steel, cavities, branches, edge }, { item: run }), ...taken });
+  }
+}
+
+/** Volume and speed of a run; a fan ends with the area of its gate, a runner along the gate with a small part of its own. */
+function finish(ledger: Ledger, run: string): void {
+  const start_area = ledger.value('runner.segment-area', run);
+  const end = { id: 'runner.segment-end', item: run } as const;
+  const end_area =
+    run !== GATE_RUN
+      ? ledger.put(start_area.as(`runner.segment-end[${run}]`))
+      : ledger.text('runner.gate-feed') === 'fan'
+        ? ledger.put(ledger.value('gate.each-area').as(`runner.segment-end[${run}]`, 'the fan ends with the area of its gate'))
+        : ledger.apply(taperEnd, { start: start_area, end_share: ledger.value('runner.end-share') }, end);
+  const count = ledger.value('runner.segment-count', run);
+  const length = ledger.value('runner.segment-length', run);
+  ledger.apply(segmentVolume, { count, start_area, end_area, length }, { item: run });
+  ledger.apply(segmentSpeed, { flow: ledger.value('shot.flow'), count, area: start_area }, { item: run });
+}
+
+function totals(ledger: Ledger, runs: readonly string[]): void {
+  const main = ledger.put(ledger.value('runner.segment-area', MAIN_RUN).as('runner.main-area'));
+  ledger.apply(mainRatio, { main, gate_area: ledger.value('gate.area'), cavities: ledger.value('machine.cavities') });
+  ledger.lookIfAny('runner/ratio', 'main_ratio_greatest', { family: ledger.alloy.family }, 'runner.main-ratio-greatest');
+  const volumes = runs.map((run) => ledger.value('runner.segment-volume', run));
+  const network = ledger.put(sumOf('runner.network-volume', 'Runner of the shot, run by run', 'cm3', volumes));
+  ledger.apply(networkRatio, { network, planned: ledger.value('runner.total-volume') });
+}

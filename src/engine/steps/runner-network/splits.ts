@@ -1,0 +1,38 @@
+/** A split of the runner between the cavities: how many branches, along the columns or the rows, and how many cavities lie that way before it. */
+export interface Split {
+  readonly branches: number;
+  readonly along: 'columns' | 'rows';
+  readonly cavities: number;
+}
+
+/**
+ * Splits from the middle of the cavities to the single cavity: first between rows, then between columns, so that the
+ * runner stands in the gap between two columns. Into two or three branches wherever the count allows, so that all ways
+ * are alike; a count with a larger prime factor needs a split that wide.
+ */
+export function splitsOf(columns: number, rows: number): Split[] {
+  return [...along('rows', rows), ...along('columns', columns)];
+}
+
+function along(way: Split['along'], count: number): Split[] {
+  const splits: Split[] = [];
+  let left = count;
+  for (const branches of primeFactors(count)) {
+    splits.push({ branches, along: way, cavities: left });
+    left /= branches;
+  }
+  return splits;
+}
+
+/** In rising order; none for 1. */
+function primeFactors(count: number): number[] {
+  const factors: number[] = [];
+  let left = count;
+  for (let factor = 2; left > 1; factor += 1) {
+    while (left % factor === 0) {
+      factors.push(factor);
+      left /= factor;
+    }
+  }
+  return factors;
+}

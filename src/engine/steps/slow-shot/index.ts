@@ -1,0 +1,54 @@
+import { criticalSpeedEnergy, criticalSpeedMomentum } from '../../../physics/sleeve/wave.ts';
+import { balanceDifference, fillForSpeed, ladleTime, linearSpeed, lossByFill, plungerForSpeed, slowSpeed } from '../../../physics/slow-shot/speed.ts';
+import type { Ledger } from '../../ledger.ts';
+import type { Step } from '../../step.ts';
+import { fastPhase, slowPhase } from './phases.ts';
+import { show } from './show.ts';
+import { workWave } from './wave.ts';
+
+/**
+ * How the plunger of a horizontal cold chamber is driven: the speed at which the wave in the sleeve carries the air out,
+ * the ramps to it, the positions of the shot, and the wave itself when it is asked for. A vertical sleeve has no wave.
+ */
+export const slowShotStep: Step = {
+  id: 'slow-shot',
+  title: 'Slow shot and positions',
+  work: (ledger) => {
+    if (ledger.texts.get('machine.kind') !== 'cold-chamber' || ledger.texts.get('machine.chamber') !== 'cold') return;
+    const attempt = ledger.attempt.bind(ledger);
+    attempt('slow-shot.ladle-time', 'Ladle and sleeve', () => ladle(ledger));
+    attempt('slow-shot.speed', 'Slow-shot speed', () => speed(ledger));
+    attempt('slow-shot.change-over', 'Slow phase', () => slowPhase(ledger));
+    attempt('slow-shot.fill-duration', 'Fast phase', () => fastPhase(ledger));
+    if (ledger.given.wave === true) attempt('slow-shot.wave', 'Wave in the sleeve', () => workWave(ledger));
+    else ledger.setText('slow-shot.wave', 'not computed');
+  },
+  show,
+};
+
+function ladle(ledger: Ledger): void {
+  ledger.apply(ladleTime, { volume: ledger.value('shot.liquid-volume') });
+  ledger.apply(lossByFill, {
+    fill: ledger.value('sleeve.fill'),
+    fill_least: ledger.value('sleeve.fill-least'),
+    fill_greatest: ledger.value('sleeve.fill-greatest'),
+    loss_least: ledger.look('furnace/loss', 'least', {}, 'slow-shot.loss-least'),
+    loss_greatest: ledger.look('furnace/loss', 'greatest', {}, 'slow-shot.loss-greatest'),
+  });
+}
+
+function speed(ledger: Ledger): void {
+  const diameter = ledger.value('machine.plunger');
+  const fill = ledger.value('sleeve.fill');
+  const energy = ledger.apply(criticalSpeedEnergy, { diameter, fill });
+  const momentum = ledger.apply(criticalSpeedMomentum, { diameter, fill });
+  const linear = ledger.apply(linearSpeed, { diameter, fill });
+  ledger.apply(balanceDifference, { energy, momentum });
+  ledger.look('sleeve/slow-speed', 'least', {}, 'slow-shot.window-least');
+  const greatest = ledger.look('sleeve/slow-speed', 'greatest', {}, 'slow-shot.window-greatest');
+  ledger.look('sleeve/slow-speed', 'ramp_greatest', {}, 'slow-shot.window-ramp');
+  ledger.apply(fillForSpeed, { diameter, speed: greatest });
+  if (linear.value > greatest.value) ledger.apply(plungerForSpeed, { diameter, fill, speed: greatest });
+  else ledger.put(diameter.as('slow-shot.plunger-for-window', 'the plunger at hand; by the linear rule it needs no more than that speed'));
+  ledger.apply(slowSpeed, { energy, momentum });
+}

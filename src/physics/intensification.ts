@@ -1,0 +1,116 @@
+import { defineFormula } from '../kernel/formula.ts';
+
+/** Hydraulic pressure to set for a metal pressure. */
+export const hydraulicPressure = defineFormula({
+  id: 'intensification.hydraulic-pressure',
+  title: 'Hydraulic pressure for a metal pressure',
+  symbol: 'p_h',
+  inputs: {
+    metal_pressure: { symbol: 'p_m', unit: 'MPa', meaning: 'metal pressure in front of the plunger', range: [2, 150] },
+    cylinder_diameter: { symbol: 'd_h', unit: 'mm', meaning: 'diameter of the shot cylinder', range: [40, 500] },
+    plunger_diameter: { symbol: 'd_p', unit: 'mm', meaning: 'plunger diameter', range: [20, 250] },
+  },
+  unit: 'MPa',
+  equation: 'p_m * d_p^2 / d_h^2',
+  outside: 'extrapolate',
+  source: ['KB-SHOT-PROFILE'],
+  status: 'derived',
+  accuracy: 'exact without friction of plunger and rings and without pressure on the rod side, which ask for more',
+  compute: (x) => (x.metal_pressure * x.plunger_diameter ** 2) / x.cylinder_diameter ** 2,
+});
+
+/** Time in which a gate freezes, from a published time for one thickness: with the thickness squared, and by the alloy family. */
+export const gateFreeze = defineFormula({
+  id: 'intensification.gate-freeze',
+  title: 'Time until the gate is frozen',
+  symbol: 't_f',
+  inputs: {
+    time: { symbol: 't_1', unit: 'ms', meaning: 'published freezing time of a gate of the reference thickness', range: [10, 200] },
+    reference: { symbol: 'T_1', unit: 'mm', meaning: 'thickness that the published time is for', range: [0.5, 3] },
+    thickness: { symbol: 'T_g', unit: 'mm', meaning: 'gate thickness', range: [0.2, 10] },
+    constant: { symbol: 'k_f', unit: 's/mm2', meaning: 'handbook constant of cooling time over wall squared, of the family', range: [0.2, 0.8] },
+    reference_constant: { symbol: 'k_1', unit: 's/mm2', meaning: 'the same of aluminium, which the published time is for', range: [0.2, 0.8] },
+  },
+  unit: 'ms',
+  equation: 't_1 * (T_g / T_1)^2 * k_f / k_1',
+  outside: 'extrapolate',
+  source: ['KB-SHOT-PROFILE'],
+  status: 'derived',
+  accuracy:
+    'one published range for one thickness, carried over by the square law; the metal that has just passed heats the gate, die temperature and velocity are not in it. A heat solution of the gate replaces it where it matters',
+  compute: (x) => (x.time * (x.thickness / x.reference) ** 2 * x.constant) / x.reference_constant,
+});
+
+/** Gate thickness that stays liquid for a given time: the square law turned round. */
+export const gateForTime = defineFormula({
+  id: 'intensification.gate-for-time',
+  title: 'Gate thickness that stays liquid for a time',
+  symbol: 'T_n',
+  inputs: {
+    thickness: { symbol: 'T_g', unit: 'mm', meaning: 'gate thickness', range: [0.2, 10] },
+    freeze: { symbol: 't_f', unit: 'ms', meaning: 'time until that gate is frozen', range: [1, 5000] },
+    time: { symbol: 't', unit: 'ms', meaning: 'time for which the gate must stay liquid', range: [1, 500] },
+  },
+  unit: 'mm',
+  equation: 'T_g * sqrt(t / t_f)',
+  outside: 'extrapolate',
+  source: ['KB-SHOT-PROFILE'],
+  status: 'derived',
+  accuracy: 'as good as the freezing time it is scaled from',
+  compute: (x) => x.thickness * Math.sqrt(x.time / x.freeze),
+});
+
+/** Metal that must follow to make up for the shrinkage of freezing. */
+export const feedVolume = defineFormula({
+  id: 'intensification.feed-volume',
+  title: 'Metal to feed for the shrinkage',
+  symbol: 'V_s',
+  inputs: {
+    volume: { symbol: 'V', unit: 'cm3', meaning: 'metal that freezes: casting, with its overflows', range: [0.1, 100000] },
+    shrinkage: { symbol: 'b_s', unit: '%', meaning: 'volume lost from liquid to solid', range: [1, 8] },
+    cavities: { symbol: 'n', unit: '1', meaning: 'number of cavities', range: [1, 64], default: 1 },
+  },
+  unit: 'cm3',
+  equation: 'n * V * b_s / 100',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'all of it would be fed if the gate stayed open to the end; what freezes after the gate is not',
+  compute: (x) => (x.cavities * x.volume * x.shrinkage) / 100,
+});
+
+/** Travel of the plunger that feeds a volume. */
+export const feedTravel = defineFormula({
+  id: 'intensification.feed-travel',
+  title: 'Plunger travel to feed the shrinkage',
+  symbol: 'x_s',
+  inputs: {
+    volume: { symbol: 'V_s', unit: 'cm3', meaning: 'metal to feed', range: [0.001, 5000] },
+    diameter: { symbol: 'D', unit: 'mm', meaning: 'plunger diameter', range: [20, 250] },
+  },
+  unit: 'mm',
+  equation: '4000 * V_s / (pi * D^2)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact geometry; the machine shows more, because gas and metal are compressed too',
+  compute: ({ volume, diameter }) => (4000 * volume) / (Math.PI * diameter ** 2),
+});
+
+/** Biscuit that is left when the plunger has fed the shrinkage. */
+export const biscuitLeft = defineFormula({
+  id: 'intensification.biscuit-left',
+  title: 'Biscuit left after feeding',
+  symbol: 'b_r',
+  inputs: {
+    biscuit: { symbol: 'b', unit: 'mm', meaning: 'biscuit thickness at the end of fill', range: [5, 150] },
+    travel: { symbol: 'x_s', unit: 'mm', meaning: 'plunger travel to feed the shrinkage', range: [0.01, 100], domain: 'not-negative' },
+  },
+  unit: 'mm',
+  equation: 'b - x_s',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'the thinnest it can get; less is fed once the gate is frozen',
+  compute: ({ biscuit, travel }) => biscuit - travel,
+});

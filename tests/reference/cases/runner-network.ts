@@ -1,0 +1,163 @@
+import type { Case } from '../case.ts';
+
+const STAGE = 'article on gating and runner design (KB-GATING): area falls by 10 to 30 % a stage';
+const SPLIT = 'common practice: branches together 5 to 10 % less than the parent';
+const FAN = 'derived, worked by hand: straight flanks';
+const TAPER = 'derived, worked by hand: continuity at constant speed, with a finite end';
+
+export const cases: readonly Case[] = [
+  { formula: 'runner.stage-area', inputs: { area: 80, fall: 20 }, expected: 100, tolerance: { relative: 1e-9 }, from: `${STAGE}, 20 % of 100 mm2` },
+  {
+    formula: 'runner.parent-area',
+    inputs: { branches: 2, area: 46, loss: 8 },
+    expected: 100,
+    tolerance: { relative: 1e-9 },
+    from: `${SPLIT}, 2 x 46 = 92 of 100 mm2`,
+  },
+  {
+    formula: 'runner.each-area',
+    inputs: { area: 541, gates: 2 },
+    expected: 270.5,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: half of 541 mm2',
+  },
+  { formula: 'runner.taper-end', inputs: { start: 270, end_share: 0.1 }, expected: 27, tolerance: { relative: 1e-9 }, from: TAPER },
+  { formula: 'runner.fan-length', inputs: { gate_width: 60, runner_width: 20, spread: 90 }, expected: 20, tolerance: { relative: 1e-9 }, from: FAN },
+  { formula: 'runner.fan-length', inputs: { gate_width: 60, runner_width: 20, spread: 60 }, expected: 34.641, tolerance: { absolute: 0.0005 }, from: FAN },
+  { formula: 'runner.fan-angle', inputs: { gate_width: 60, runner_width: 20, length: 34.641 }, expected: 60, tolerance: { absolute: 0.001 }, from: FAN },
+  {
+    formula: 'runner.flow-angle',
+    inputs: { runner_area: 400, gate_area: 400 },
+    expected: 45,
+    tolerance: { relative: 1e-9 },
+    from: 'limiting case: equal areas, equal speeds along and across',
+  },
+  {
+    formula: 'runner.flow-angle',
+    inputs: { runner_area: 100 * Math.sqrt(3), gate_area: 100 },
+    expected: 30,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: runner 1.732 times the gate',
+  },
+  { formula: 'runner.taper-area', inputs: { start: 200, length: 100, position: 0 }, expected: 200, tolerance: { relative: 1e-9 }, from: TAPER },
+  {
+    formula: 'runner.taper-area',
+    inputs: { start: 200, length: 100, position: 50, end_share: 0.1 },
+    expected: 110,
+    tolerance: { relative: 1e-9 },
+    from: TAPER,
+  },
+  {
+    formula: 'runner.taper-area',
+    inputs: { start: 200, length: 100, position: 100, end_share: 0.1 },
+    expected: 20,
+    tolerance: { relative: 1e-9 },
+    from: TAPER,
+  },
+  {
+    formula: 'runner.approach',
+    inputs: { steel: 88, allowance: 125, diameter: 85 },
+    expected: 108,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: 88 mm of steel and half of 125 - 85 mm',
+  },
+  {
+    formula: 'runner.approach',
+    inputs: { steel: 88, allowance: 125, diameter: 150 },
+    expected: 88,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: a biscuit wider than its strip takes no steel away',
+  },
+  {
+    formula: 'runner.half-field',
+    inputs: { side: 80, steel: 60, rows: 2 },
+    expected: 110,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: two of 80 mm and 60 mm between, halved',
+  },
+  {
+    formula: 'runner.branch-length',
+    inputs: { side: 100, steel: 60, cavities: 4, branches: 2 },
+    expected: 160,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: four cavities 160 mm apart; the middle of each pair is one spacing from the middle of the row',
+  },
+  {
+    formula: 'runner.branch-length',
+    inputs: { side: 100, steel: 60, cavities: 3, branches: 3 },
+    expected: 160,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: three cavities 160 mm apart, the outer ones one spacing from the middle',
+  },
+  {
+    formula: 'runner.branch-length',
+    inputs: { side: 100, steel: 60, cavities: 2, branches: 2, edge: 1 },
+    expected: 30,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: from the middle of the gap of 60 mm to the edge of the cavity',
+  },
+  {
+    formula: 'runner.run-length',
+    inputs: { distance: 108, added: 20, taken: 88 },
+    expected: 40,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: 108 + 20 - 88',
+  },
+  {
+    formula: 'runner.run-length',
+    inputs: { distance: 50, taken: 88 },
+    expected: 0,
+    tolerance: { absolute: 1e-9 },
+    from: 'limiting case: the fan takes the whole run',
+  },
+  {
+    formula: 'runner.segment-volume',
+    inputs: { count: 2, start_area: 270, end_area: 30, length: 100 },
+    expected: 30,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: 2 x 150 mm2 x 100 mm',
+  },
+  {
+    formula: 'runner.segment-speed',
+    inputs: { flow: 20, count: 2, area: 250 },
+    expected: 40,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: 20 l/s through 500 mm2',
+  },
+  {
+    formula: 'runner.main-ratio',
+    inputs: { main: 600, gate_area: 200, cavities: 2 },
+    expected: 1.5,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: 600 over 400 mm2',
+  },
+  {
+    formula: 'runner.network-ratio',
+    inputs: { network: 100, planned: 80 },
+    expected: 1.25,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: 100 over 80 cm3',
+  },
+  {
+    formula: 'gate.each-area',
+    inputs: { area: 432, gates: 3 },
+    expected: 144,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: a third of 432 mm2',
+  },
+  {
+    formula: 'gate.each-width',
+    inputs: { width: 270, gates: 2 },
+    expected: 135,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: half of 270 mm',
+  },
+  // 500 cm3 at 45 m/s in 50 ms ask for 222 mm2, so each 100 cm3 for a fifth of that.
+  {
+    formula: 'gate.area-for-volume',
+    inputs: { velocity: 45, time: 50 },
+    expected: 222.2 / 5,
+    tolerance: { absolute: 0.05 },
+    from: 'article on gating and runner design (KB-GATING): 500 cm3 in 50 ms at 45 m/s, 222 mm2',
+  },
+];

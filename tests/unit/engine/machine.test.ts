@@ -1,0 +1,105 @@
+import { describe, expect, test } from 'vitest';
+import { machineStep } from '../../../src/engine/steps/machine/index.ts';
+import { figure, findingsOf, LEVER, LID, type SmallPart, workTo } from './work-to.ts';
+
+const model = (part: SmallPart) => {
+  const ledger = workTo('machine', part);
+  const decision = ledger.decisions.get('machine.model');
+  if (decision === undefined) throw new Error('no machine');
+  return { ledger, decision };
+};
+
+describe('what the plan says of the machines it left', () => {
+  test('machines that are far too small share one line, with the figures of the one that came nearest', () => {
+    // 1180 cm2 x 1.375 = 1622 cm2 and more at 58.8 MPa: above 10 MN, so all of the plant's cold machines up to 10,000 kN are too small.
+    const { decision } = model({
+      ...LID,
+      volume: 1180,
+      wall: 2.5,
+      least: 2.2,
+      area: 1180,
+      envelope: [520, 340, 120],
+      partingLine: 1720,
+      quality: 'use: loaded',
+    });
+    const small = decision.alternatives.filter((other) => other.because.includes('of locking force'));
+    expect(small).toHaveLength(1);
+    expect(small[0]?.value).toMatch(/^cold-10000 with plunger \d+ mm, 1 cavity, and the \d+ smaller ones$/);
+    expect(small[0]?.because).toContain('of the 10000 kN machine');
+  });
+
+  test('a waived warning is named where the machine is explained, and is no pass of every limit', () => {
+    // 35 cm3 in the smallest cold chamber, 30 mm x 230 mm = 163 cm3: far below 30 % of fill.
+    const { ledger, decision } = model({ ...LID, volume: 20, wall: 3.2, least: 2.6, area: 17, envelope: [66, 40, 34], partingLine: 200 });
+    expect(decision.value).toBe('cold-630');
+    expect(decision.because).toContain('every limit but one');
+    expect(decision.because).toContain('sleeve is filled enough');
+    expect(ledger.value('machine.fitting').note).toContain('waived');
+    expect(decision.alternatives.length).toBeLessThanOrEqual(1);
+  });
+
+  test('of the plungers of a machine the one that came nearest is shown: for speed the largest', () => {
+    const { decision } = model({ ...LID, volume: 690, wall: 3.2, least: 2.8, envelope: [238, 142, 86] });
+    const slow = decision.alternatives.find((other) => other.because.includes('of plunger speed'));
+    expect(slow?.value).toBe('cold-4000 with plunger 80 mm, 1 cavity, and the 2 smaller ones');
+  });
+
+  test('of the misses the smallest machine is shown where a larger one comes no nearer', () => {
+    // Aluminium pinned into a hot chamber asks for 78.5 MPa at least, which no hot chamber reaches, however large.
+    const { ledger, decision } = model({
+      ...LID,
+      volume: 96,
+      area: 128,
+      envelope: [150, 90, 60],
+      quality: 'use: pressure-tight',
+      pinned: { 'machine.kind': 'hot-chamber' },
+    });
+    expect(decision.because).toContain('nearest miss');
+    expect(figure(ledger, 'machine.locking-force')).toBeLessThan(2000);
+    expect(ledger.text('machine.stopped')).toContain('the metal reaches');
+    expect(ledger.decisions.get('machine.plunger')?.because).not.toContain('passes');
+    expect(findingsOf(ledger).get('machine/some-fit')?.fix).toContain('the metal reaches');
+  });
+
+  test('an oversized machine names what stopped the next smaller one, the smallest of the plant says that it is', () => {
+    const wide = workTo('clamp', { ...LEVER, volume: 9, area: 12, envelope: [78, 24, 14], quality: 'use: loaded', pinned: { 'machine.cavities': '6' } });
+    const next = findingsOf(wide).get('clamp/oversized')?.fix;
+    expect(next).toContain('does not fit between tie bars');
+    expect(findingsOf(wide).has('clamp/oversized-smallest')).toBe(false);
+    const small = findingsOf(workTo('clamp', { ...LEVER, quality: 'use: loaded' }));
+    expect(small.has('clamp/oversized')).toBe(false);
+    expect(small.get('clamp/oversized-smallest')?.fix).toContain('more cavities than 1');
+  });
+});
+
+describe('machine hours a year', () => {
+  test('go by the size of the machine, rejects included', () => {
+    // 45 to 75 shots an hour between 4,000 and 10,000 kN: sqrt(45 x 75) = 58.1. 120,000 parts at 80 % of the hours and 5 % rejects:
+    // 120,000 / (58.1 x 0.8 x 0.95) = 2718 h.
+    const ledger = workTo('machine', {
+      ...LID,
+      volume: 690,
+      wall: 3.2,
+      least: 2.8,
+      envelope: [238, 142, 86],
+      production: 'per_year: 120000, hours_per_year: 5000',
+    });
+    expect(figure(ledger, 'machine.locking-force')).toBe(5000);
+    expect(Math.abs(figure(ledger, 'machine.rate') - 58.1)).toBeLessThan(0.05);
+    expect(Math.abs(figure(ledger, 'machine.hours-needed') - 2718)).toBeLessThan(2);
+  });
+
+  test('a hot chamber has a pace of its own, magnesium another', () => {
+    const zinc = workTo('machine', { ...LEVER, production: 'per_year: 100000' });
+    expect(Math.abs(figure(zinc, 'machine.rate') - Math.sqrt(200 * 450))).toBeLessThan(0.01);
+    const magnesium = workTo('machine', { ...LEVER, alloy: 'AZ91D', quality: 'use: general', production: 'per_year: 100000' });
+    expect(Math.abs(figure(magnesium, 'machine.rate') - Math.sqrt(100 * 250))).toBeLessThan(0.01);
+  });
+
+  test('the section shows the opening stroke and the machines left once', () => {
+    const ledger = workTo('machine', { ...LEVER, production: 'per_year: 100000' });
+    const shown = JSON.stringify(machineStep.show(ledger));
+    expect(shown.split('die.opening-stroke')).toHaveLength(2);
+    expect(shown).not.toContain('parting.opening-need');
+  });
+});
