@@ -28,6 +28,8 @@ export interface Case {
   readonly rulebook: Rulebook;
   /** Whether the wave in the sleeve is to be computed; it takes longer than the rest of the plan. */
   readonly wave?: boolean;
+  /** What the best machine can drive through the gates, in m/s, when a first plan has shown that it is too weak for the usual velocity. */
+  readonly machineVelocity?: { readonly value: number; readonly machine: string; readonly plunger: number };
 }
 
 /**

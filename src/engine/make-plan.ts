@@ -22,9 +22,9 @@ export interface Tool {
  * every caution, and the sections in the order in which they are read. Never throws for what a user can write.
  */
 export function makePlan(given: Case, tool: Tool): Plan {
-  const ledger = new Ledger(given);
-  ledger.attempt('part', 'Part data', () => fileGiven(ledger));
-  for (const step of WORK_ORDER) ledger.attempt(step.id, step.title, () => step.work(ledger));
+  let ledger = workThrough(given);
+  const machineVelocity = velocityOfMachine(ledger);
+  if (machineVelocity !== undefined) ledger = workThrough({ ...given, machineVelocity });
   reportUnusedPins(ledger);
   const judged = judgeAll(ledger);
   const cautions = collectCautions(ledger);
@@ -64,6 +64,26 @@ export function makePlan(given: Case, tool: Tool): Plan {
       cautions.flatMap((caution) => caution.source),
     ),
   };
+}
+
+function workThrough(given: Case): Ledger {
+  const ledger = new Ledger(given);
+  ledger.attempt('part', 'Part data', () => fileGiven(ledger));
+  for (const step of WORK_ORDER) ledger.attempt(step.id, step.title, () => step.work(ledger));
+  return ledger;
+}
+
+/**
+ * The gate velocity that the best machine of the plant can drive, when it falls short of the planned one and larger gates
+ * would bring the shot within its reach. The gates are planned before the machine is known, so the plan is worked through
+ * once more with it. Gates that the engineer has pinned stay as they are.
+ */
+function velocityOfMachine(ledger: Ledger): Case['machineVelocity'] {
+  if (ledger.texts.get('pq2.remedy') !== 'gate area') return undefined;
+  if (ledger.part.pinned.has('gate.velocity') || ledger.part.pinned.has('gate.area')) return undefined;
+  const velocity = ledger.values.get('pq2.needed-velocity');
+  if (velocity === undefined) return undefined;
+  return { value: velocity.value, machine: ledger.text('machine.name'), plunger: ledger.value('machine.plunger').value };
 }
 
 /** A pin that nothing used is a slip of the engineer's, and must not pass in silence. */

@@ -38,6 +38,25 @@ export const plannedVelocity = defineFormula({
   compute: (x) => x.least + x.position * (x.greatest - x.least),
 });
 
+/** Gate velocity to plan with on a machine that cannot drive the usual one: a little below what it drives, never below the window. */
+export const drivenGateVelocity = defineFormula({
+  id: 'gate.velocity-of-machine',
+  title: 'Gate velocity within reach of the machine',
+  symbol: 'v_g',
+  inputs: {
+    driven: { symbol: 'v_m', unit: 'm/s', meaning: 'gate velocity at which the machine has just the pressure for the planned flow', range: [10, 120] },
+    reserve: { symbol: 'r', unit: '%', meaning: 'reserve below it', range: [0, 20], domain: 'not-negative' },
+    least: { symbol: 'v_1', unit: 'm/s', meaning: 'least gate velocity of the window', range: [0.1, 60] },
+  },
+  unit: 'm/s',
+  equation: 'max(v_m * (1 - r), v_1)',
+  outside: 'extrapolate',
+  source: ['KB-HPDC-PARAMETERS'],
+  status: 'practice',
+  accuracy: 'as good as the discharge coefficient, which is the least certain figure of the two lines',
+  compute: (x) => Math.max(x.driven * (1 - x.reserve / 100), x.least),
+});
+
 /** Gate thickness to plan with: a share of the wall, kept inside the range of the family and inside the shares of the wall. */
 export const plannedThickness = defineFormula({
   id: 'gate.thickness',

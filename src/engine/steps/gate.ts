@@ -1,6 +1,8 @@
-import type { Traced } from '../../kernel/traced.ts';
+import type { FormulaArguments } from '../../kernel/apply.ts';
+import { formatQuantity } from '../../kernel/format.ts';
+import { Traced } from '../../kernel/traced.ts';
 import { atomisationIndex, flowVolume, gateArea, gateFlow, gateWidth, leastAtomisedVelocity } from '../../physics/gate.ts';
-import { flowMass, gateCount, greatestGateWidth, plannedThickness, plannedVelocity } from '../../physics/gate-plan.ts';
+import { drivenGateVelocity, flowMass, gateCount, greatestGateWidth, plannedThickness, plannedVelocity } from '../../physics/gate-plan.ts';
 import { overflowGateArea, overflowGateWidth } from '../../physics/overflow-plan.ts';
 import { diePressure } from '../../physics/pq2.ts';
 import type { Ledger } from '../ledger.ts';
@@ -45,16 +47,32 @@ function useOf(ledger: Ledger): string {
 function velocity(ledger: Ledger): void {
   orPinned(ledger, 'gate.velocity', () => {
     const axes = { family: ledger.alloy.family, use: useOf(ledger) };
-    ledger.look('gate/velocity', 'least', axes, 'gate.velocity-least');
+    const least = ledger.look('gate/velocity', 'least', axes, 'gate.velocity-least');
     ledger.look('gate/velocity', 'greatest', axes, 'gate.velocity-greatest');
-    return ledger.apply(plannedVelocity, {
+    const usual = {
       least: ledger.look('gate/velocity', 'usual_least', axes, 'gate.velocity-usual-least'),
       greatest: ledger.look('gate/velocity', 'usual_greatest', axes, 'gate.velocity-usual-greatest'),
       position: ledger.look('gate/velocity-position', 'position', { wall: ledger.value('fill.wall') }, 'gate.velocity-position'),
-    });
+    };
+    return ledger.given.machineVelocity === undefined ? ledger.apply(plannedVelocity, usual) : loweredVelocity(ledger, usual, least);
   });
   ledger.look('gate/wall-velocity', 'least', { wall: ledger.value('fill.wall') }, 'gate.wall-velocity-least');
   ledger.look('gate/wall-velocity', 'greatest', { wall: ledger.value('fill.wall') }, 'gate.wall-velocity-greatest');
+}
+
+/** The velocity that the machine can drive, in place of the one that the wall asks for, which stays in the plan beside it. */
+function loweredVelocity(ledger: Ledger, usual: FormulaArguments<typeof plannedVelocity.inputs>, least: Traced<'m/s'>): Traced<'m/s'> {
+  const byWall = ledger.apply(plannedVelocity, usual, { id: 'gate.velocity-by-wall' });
+  const { value, machine, plunger } = ledger.given.machineVelocity as NonNullable<Ledger['given']['machineVelocity']>;
+  const driven = ledger.put(
+    Traced.choice('gate.machine-velocity', value, 'm/s', {
+      note: `crossing of a first plan at ${formatQuantity(byWall.value, 'm/s')}, on ${machine} with the ${formatQuantity(plunger, 'mm')} plunger: no machine of the plant drove that plan`,
+      status: 'derived',
+      parents: [byWall],
+    }),
+  );
+  const reserve = ledger.look('pq2/planned', 'reserve', {}, 'gate.machine-reserve');
+  return ledger.apply(drivenGateVelocity, { driven, reserve, least }, { id: 'gate.velocity' });
 }
 
 function flow(ledger: Ledger): void {
@@ -138,6 +156,8 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
     'gate.flow-volume',
     'fill.time',
     'gate.flow',
+    'gate.velocity-by-wall',
+    'gate.machine-velocity',
     'gate.velocity',
     'gate.area',
     'gate.thickness',

@@ -20,7 +20,7 @@ export interface GasState {
 }
 
 /** Steps over the stroke; the result is then good to four digits. Very large vents need more, by the square of their size. */
-const STEPS = 24;
+const STEPS = 16;
 const STEPS_OF_SIZE = 4;
 
 /**
@@ -40,8 +40,11 @@ export function gasThroughStroke({ areaRatio, frictionLength, backPressure }: Ve
   const span = -Math.log1p(-stroke);
   const steps = Math.ceil(STEPS + STEPS_OF_SIZE * areaRatio ** 2);
   const share = (pressure: number): number => (backPressure === 0 ? 1 : flow.share(pressure / backPressure));
-  const slope = (z: number, density: number): number =>
-    density <= 0 ? 0 : 2 * z * span * (density - areaRatio * density ** CHOKED_EXPONENT * share(density ** HEAT_RATIO));
+  const slope = (z: number, density: number): number => {
+    if (density <= 0) return 0;
+    const log = Math.log(density);
+    return 2 * z * span * (density - areaRatio * Math.exp(CHOKED_EXPONENT * log) * share(Math.exp(HEAT_RATIO * log)));
+  };
   const states: GasState[] = [{ stroke: 0, density: 1, pressure: 1 }];
   let density = 1;
   for (let step = 0; step < steps; step += 1) {

@@ -4,6 +4,7 @@ import type { MachineSpec } from '../../../spec/index.ts';
 import { judge } from '../../judge.ts';
 import { type Ledger, Missing } from '../../ledger.ts';
 import { workClamp } from '../clamp.ts';
+import { workReach } from '../pq2/index.ts';
 import { workShot } from '../shot.ts';
 import { type Candidate, fileCandidate } from './candidate.ts';
 
@@ -13,7 +14,7 @@ import { type Candidate, fileCandidate } from './candidate.ts';
  * `needs` is worked out just before it. A limit of the `machine` stops its larger plungers as well, since they only add
  * to the projected area; a `wider` plunger comes nearer to the limits that say so.
  */
-const STOPS: readonly { readonly id: string; readonly needs: 'clamp' | 'shot'; readonly soft?: true; readonly machine?: true; readonly wider?: true }[] = [
+const STOPS: readonly { readonly id: string; readonly needs: 'clamp' | 'shot' | 'reach'; readonly soft?: true; readonly machine?: true; readonly wider?: true }[] = [
   { id: 'clamp/machine-use', needs: 'clamp', machine: true },
   { id: 'machine/tie-bar-fit', needs: 'clamp', machine: true },
   { id: 'machine/opening-stroke', needs: 'clamp', machine: true },
@@ -24,6 +25,7 @@ const STOPS: readonly { readonly id: string; readonly needs: 'clamp' | 'shot'; r
   { id: 'sleeve/plunger-speed', needs: 'shot', wider: true },
   { id: 'pot/stroke', needs: 'shot', wider: true },
   { id: 'pot/plunger-speed', needs: 'shot', wider: true },
+  ...['plunger', 'gate-area', 'slower-fill', 'fill-time', 'hydraulic-pressure', 'throttle', 'machine'].map((name) => ({ id: `pq2/${name}`, needs: 'reach', soft: true }) as const),
   { id: 'clamp/usual-use', needs: 'shot', soft: true },
   { id: 'sleeve/fill-least', needs: 'shot', soft: true },
 ];
@@ -116,7 +118,8 @@ function attempt(ledger: Ledger, candidate: Candidate): Tried {
     for (; reached < STOPS.length && stop === undefined; reached += 1) {
       const { id, needs, soft = false, machine = false, wider = false } = STOPS[reached] as (typeof STOPS)[number];
       prepare('clamp', workClamp);
-      if (needs === 'shot') prepare('shot', workShot);
+      if (needs !== 'clamp') prepare('shot', workShot);
+      if (needs === 'reach') prepare('reach', workReach);
       const finding = stopped(trial, id);
       if (finding === undefined) continue;
       stop = { id, title: trial.rulebook.limits[id]?.title ?? id, message: finding.message, soft, ofMachine: machine, wider };

@@ -28,3 +28,12 @@ function work(ledger: Ledger): void {
   }
   workPlace(ledger);
 }
+
+/** Whether the machine reaches the planned point, without the comparison of its plungers: for the search of the machine. */
+export function workReach(ledger: Ledger): void {
+  if (!isSqueezeFill(ledger)) {
+    if (workLines(ledger)) workBounds(ledger);
+    workPlace(ledger);
+  }
+  ledger.setText('pq2.judged', ledger.texts.has('pq2.place') ? 'yes' : 'no');
+}

@@ -53,6 +53,8 @@ export function workLayout(ledger: Ledger): void {
     );
     below = name;
   }
+  if (splits.length > 0 && ledger.text('machine.chamber') === 'hot')
+    ledger.setText('runner.segment-feeds', `sprue, ${ledger.text('runner.segment-feeds', MAIN_RUN)}`, { item: MAIN_RUN });
   const runs = [...names, cavityRun, GATE_RUN].filter((name, i, all) => all.indexOf(name) === i);
   counts(ledger, runs, splits);
   lengths(ledger, names, cavityRun, splits);
@@ -132,7 +134,9 @@ function lengths(ledger: Ledger, names: readonly string[], cavityRun: string, sp
       put(run, { distance: ledger.apply(branchLength, { side, steel, cavities, branches }, { item: run }) });
       continue;
     }
-    const edge = ledger.put(Traced.choice('runner.at-edge', 1, '1', { note: 'the last run ends at the edge of its cavity', status: 'derived', parents: [whole] }));
+    const edge = ledger.put(
+      Traced.choice('runner.at-edge', 1, '1', { note: 'the last run ends at the edge of its cavity', status: 'derived', parents: [whole] }),
+    );
     put(run, { distance: ledger.apply(branchLength, { side, steel, cavities, branches, edge }, { item: run }), ...taken });
   }
 }

@@ -90,14 +90,20 @@ export function waveFigure(ledger: Ledger): Block[] {
       x: { title: 'Distance from the start of the plunger', unit: 'mm' },
       y: { title: 'Depth of the metal', unit: 'mm' },
       areas: [],
-      curves: surfaces.map(({ travel, points }, i) => ({
-        title: `Plunger at ${Math.round(travel)} mm`,
-        points,
-        ...(i % 2 === 1 ? { dashed: true as const } : {}),
-      })),
+      curves: [
+        ...surfaces.map(({ travel, points }) => ({ title: `Plunger at ${Math.round(travel)} mm`, points })),
+        {
+          title: 'Roof of the sleeve',
+          points: [
+            [0, number('machine.plunger')],
+            [number('machine.sleeve-length'), number('machine.plunger')],
+          ],
+          dashed: true,
+        },
+      ],
       marks: [
         { title: 'Die end', x: number('machine.sleeve-length'), values: ['machine.sleeve-length'] },
-        { title: 'Sleeve full', x: number('sleeve.travel-when-full'), values: ['sleeve.travel-when-full'] },
+        { title: 'Plunger when the sleeve is full', x: number('sleeve.travel-when-full'), values: ['sleeve.travel-when-full'] },
       ],
     },
   ];

@@ -39,7 +39,7 @@ export const show: Step['show'] = (ledger) => {
   if (speeds.length === 0) return [];
   return [
     textBlock(
-      'Below the critical speed the wave runs ahead of the plunger, comes back from the die end and closes over air; above it the crest is thrown back from the roof of the sleeve. The energy balance takes no loss in the wave; the momentum balance takes that of a jump and lies higher. The plan takes the lower: a plunger that gathers speed on a ramp drives no such jump, and of the two mistakes a thin layer of air that can still leave is better than a crest that rolls over it.',
+      'Below the critical speed the wave runs ahead of the plunger, comes back from the die end and closes over air; above it the crest is thrown back from the roof of the sleeve. The energy balance takes no loss in the wave; the momentum balance takes that of a jump and lies higher. The plan takes the lower: a plunger that gathers speed on ramps raises the metal first and drives a smaller jump, which loses little, and of the two mistakes a thin layer of air that can still leave is better than a crest that rolls over it.',
     ),
     ...speeds,
     ...valuesBlock(ledger, ['slow-shot.ladle-time', 'fill.temperature-loss', 'slow-shot.loss-by-fill', 'fill.gate-temperature']),

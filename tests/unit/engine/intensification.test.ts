@@ -1,0 +1,116 @@
+import { describe, expect, test } from 'vitest';
+import { intensificationStep } from '../../../src/engine/steps/intensification.ts';
+import { figure, findingsOf, LEVER, LID, type SmallPart, workTo } from './work-to.ts';
+
+const PINNED = { 'fill.time': '35 ms', 'overflow.volume': '50 cm3', 'runner.volume': '100 cm3', 'machine.cavities': '1' };
+const CASE: SmallPart = { ...LID, volume: 250, pinned: PINNED };
+const pinnedTo = (pins: Readonly<Record<string, string>>, more: Partial<SmallPart> = {}) =>
+  workTo('intensification', { ...CASE, ...more, pinned: { ...PINNED, ...pins } });
+
+describe('cold chamber, worked by hand', () => {
+  const ledger = workTo('intensification', CASE);
+
+  test.each([
+    // Published 30 to 80 ms at 1.2 mm, carried to a gate of 1.4 mm: (1.4 / 1.2)^2 = 1.3611.
+    ['gate.thickness', 1.4, 1e-9],
+    ['intensification.gate-freeze-least', 40.833, 1e-4],
+    ['intensification.gate-freeze-greatest', 108.889, 1e-4],
+    ['intensification.rise-needed', 40.833, 1e-4],
+    // A gate that stays liquid for the 50 ms of the slowest machine: 1.2 sqrt(50 / 30).
+    ['intensification.gate-for-slow', 1.5492, 1e-4],
+    ['intensification.gate-for-fast', 0.6928, 1e-4],
+    // A380: 8.5 % silicon in the middle, 6.6 - 2.2 x 8.5 / 11.6.
+    ['porosity.shrinkage', 4.988, 1e-4],
+    // 300 cm3 of casting and overflows.
+    ['intensification.feed-volume', 14.964, 1e-4],
+    ['intensification.hold', 5.5, 1e-9],
+  ])('%s is %d', (id, expected, relative) => {
+    expect(Math.abs(figure(ledger, id) - expected)).toBeLessThanOrEqual(relative * expected);
+  });
+
+  test('the setting gives the metal pressure planned, below what the machine can', () => {
+    const ratio = (figure(ledger, 'machine.cylinder-diameter') / figure(ledger, 'machine.plunger')) ** 2;
+    expect(figure(ledger, 'intensification.hydraulic-pressure') * ratio).toBeCloseTo(figure(ledger, 'clamp.pressure-reached'), 9);
+    expect(figure(ledger, 'intensification.hydraulic-pressure')).toBeLessThanOrEqual(figure(ledger, 'machine.pressure-intensified'));
+  });
+
+  test('the feed travel leaves a biscuit, and the order of freezing is gate, runner, biscuit', () => {
+    const travel = (4 * 14964) / (Math.PI * figure(ledger, 'machine.plunger') ** 2);
+    expect(figure(ledger, 'intensification.feed-travel')).toBeCloseTo(travel, 3);
+    expect(figure(ledger, 'intensification.biscuit-left')).toBeCloseTo(25 - travel, 3);
+    const order = ['gate.thickness', 'runner.segment-depth[gate run]', 'intensification.main-depth', 'sleeve.biscuit-thickness'].map((id) =>
+      figure(ledger, id),
+    );
+    expect(order).toEqual([...order].sort((a, b) => a - b));
+    expect(findingsOf(ledger).has('intensification/freeze-order')).toBe(false);
+  });
+});
+
+test('24.5 cm3 are fed for 500 cm3 at 4.9 %, 6.37 mm of a 70 mm plunger', () => {
+  const ledger = pinnedTo({ 'overflow.volume': '60 cm3', 'porosity.shrinkage': '4.9 %' }, { volume: 440 });
+  expect(figure(ledger, 'intensification.feed-volume')).toBeCloseTo(24.5, 9);
+  const travel = figure(ledger, 'intensification.feed-travel') * (figure(ledger, 'machine.plunger') / 70) ** 2;
+  expect(Math.abs(travel - 6.37)).toBeLessThan(0.005);
+});
+
+describe('limits, each with the number that helps', () => {
+  test('a gate that freezes before any machine has the pressure up', () => {
+    const ledger = pinnedTo({ 'gate.thickness': '0.5 mm' });
+    // 30 (0.5 / 1.2)^2 = 5.2 ms; the 10 ms of the fastest machine ask for 0.69 mm.
+    const finding = findingsOf(ledger).get('intensification/rise-time');
+    expect(finding?.severity).toBe('warning');
+    expect(finding?.fix).toContain('0.693 mm');
+    expect(findingsOf(ledger).has('intensification/rise-machine')).toBe(false);
+    expect(findingsOf(pinnedTo({ 'gate.thickness': '0.7 mm' })).has('intensification/rise-time')).toBe(false);
+  });
+  test('a gate that only a fast machine serves is a note, a thick one none', () => {
+    expect(findingsOf(pinnedTo({})).get('intensification/rise-machine')?.severity).toBe('note');
+    expect(findingsOf(pinnedTo({ 'gate.thickness': '1.6 mm' })).has('intensification/rise-machine')).toBe(false);
+  });
+  test('a biscuit thinner than the main runner, and one that feeding makes too thin', () => {
+    const findings = findingsOf(pinnedTo({ 'sleeve.biscuit-thickness': '11 mm' }));
+    expect(findings.get('intensification/freeze-order')?.fix).toContain('12 mm');
+    expect(findings.get('intensification/biscuit-left')?.fix).toContain('20 mm');
+  });
+  test('a pressure far from the published range', () => {
+    expect(findingsOf(pinnedTo({ 'clamp.pressure': '25 MPa' })).get('intensification/pressure')?.fix).toContain('40 MPa');
+    expect(findingsOf(pinnedTo({})).has('intensification/pressure')).toBe(false);
+  });
+  test('an unusual time under pressure', () => {
+    expect(findingsOf(pinnedTo({ 'intensification.hold': '0.5 s' })).get('intensification/hold')?.fix).toContain('3.0 s');
+    expect(findingsOf(pinnedTo({})).has('intensification/hold')).toBe(false);
+  });
+  test('a fill phase that presses harder than planned is a matter of the lock', () => {
+    const ledger = pinnedTo({});
+    const [static_, planned] = [figure(ledger, 'intensification.fill-pressure'), figure(ledger, 'clamp.pressure-reached')];
+    expect(static_).toBeGreaterThan(1.1 * planned);
+    const force = (figure(ledger, 'clamp.locking-force') * static_) / planned;
+    const lockable = force <= 0.9 * figure(ledger, 'machine.locking-force');
+    const findings = findingsOf(ledger);
+    expect(findings.has('intensification/fill-pressure')).toBe(lockable);
+    expect(findings.has('intensification/fill-pressure-lock')).toBe(!lockable);
+    expect(findingsOf(pinnedTo({ 'clamp.pressure': '60 MPa' })).has('intensification/fill-pressure')).toBe(false);
+  });
+});
+
+describe('hot chamber', () => {
+  const ledger = workTo('intensification', LEVER);
+  test('has its static pressure and no rise, no setting, no biscuit', () => {
+    for (const id of ['intensification.rise-needed', 'intensification.hydraulic-pressure', 'intensification.biscuit-left'])
+      expect(ledger.values.has(id)).toBe(false);
+    expect(figure(ledger, 'intensification.fill-pressure')).toBeCloseTo(figure(ledger, 'machine.metal-pressure'), 9);
+    expect(JSON.stringify(intensificationStep.show(ledger))).toContain('no intensifier');
+  });
+  test('zinc freezes sooner than aluminium by 0.40 over 0.47 and shrinks by 3.5 %', () => {
+    const thickness = figure(ledger, 'gate.thickness');
+    expect(figure(ledger, 'intensification.gate-freeze-least')).toBeCloseTo((30 * (thickness / 1.2) ** 2 * 0.4) / 0.47, 9);
+    expect(figure(ledger, 'porosity.shrinkage')).toBe(3.5);
+    expect(ledger.value('porosity.shrinkage').status).toBe('memory');
+  });
+});
+
+test('a vertical shot has its own time under pressure', () => {
+  const ledger = pinnedTo({ 'machine.kind': 'cold-chamber-vertical-shot' }, { quality: 'use: structural' });
+  expect(ledger.values.has('intensification.hold')).toBe(false);
+  expect(ledger.values.has('intensification.gate-freeze-least')).toBe(true);
+});
