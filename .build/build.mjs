@@ -67,7 +67,10 @@ function rewrite(pattern, by) {
   }
 }
 
-/** src/cli/main.ts -> dist/cli.cjs, small; src/cli/program.ts -> dist/program.cjs, everything else as one script. */
+/**
+ * src/cli/main.ts -> dist/cli.cjs, small; src/cli/program.ts -> dist/program.cjs, everything else as one script, but for
+ * the drawing of figures, which brings a library for XML and is loaded when a figure is drawn (figure.cjs).
+ */
 async function buildCommandLine() {
   const provided = module(
     'virtual:rulebook',
@@ -78,10 +81,35 @@ async function buildCommandLine() {
     format: 'cjs',
     entryPoints: ['src/cli/program.ts'],
     outfile: 'dist/program.cjs',
-    plugins: [provided, module('node:child_process', NO_CHILDREN)],
+    supported: { 'dynamic-import': false },
+    plugins: [provided, module('node:child_process', NO_CHILDREN), elsewhere(/\/report\/figure\/index\.ts$/, './figure.cjs')],
   });
+  await build({ ...bundled, format: 'cjs', entryPoints: ['src/report/figure/index.ts'], outfile: 'dist/figure.cjs' });
+  toAscii(join(dist, 'program.cjs'));
   const loader = readFileSync(join(root, '.build', 'load-program.cjs'), 'utf8');
   await build({ ...bundled, format: 'cjs', entryPoints: ['src/cli/main.ts'], outfile: 'dist/cli.cjs', plugins: [module(/\/program\.ts$/, loader)] });
+}
+
+/**
+ * Writes what is not ASCII as \u escapes, so that the script may be read as latin1. esbuild has done so in strings and
+ * leaves regular expressions alone; in both the escape means the same.
+ */
+function toAscii(path) {
+  const text = readFileSync(path, 'utf8');
+  writeFileSync(
+    path,
+    text.replace(/[^\x00-\x7f]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`),
+  );
+}
+
+/** A module that is built as a script of its own, beside the one that asks for it. */
+function elsewhere(filter, path) {
+  return {
+    name: 'elsewhere',
+    setup(bundle) {
+      bundle.onResolve({ filter }, (args) => (args.kind === 'entry-point' ? undefined : { path, external: true }));
+    },
+  };
 }
 
 /** A module that the build provides in the place of an import. */

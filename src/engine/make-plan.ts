@@ -83,7 +83,7 @@ function velocityOfMachine(ledger: Ledger): Case['machineVelocity'] {
   if (ledger.part.pinned.has('gate.velocity') || ledger.part.pinned.has('gate.area')) return undefined;
   const velocity = ledger.values.get('pq2.needed-velocity');
   if (velocity === undefined) return undefined;
-  return { value: velocity.value, machine: ledger.text('machine.name'), plunger: ledger.value('machine.plunger').value };
+  return { value: velocity.value, machine: ledger.text('machine.model'), plunger: ledger.value('machine.plunger').value };
 }
 
 /** A pin that nothing used is a slip of the engineer's, and must not pass in silence. */

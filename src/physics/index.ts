@@ -6,6 +6,7 @@ import * as clampUse from './clamp-use.ts';
 import * as die from './die.ts';
 import * as dieSteel from './die-steel.ts';
 import * as draft from './draft.ts';
+import * as evacuation from './evacuation.ts';
 import * as fill from './fill.ts';
 import * as fillPlan from './fill-plan.ts';
 import * as fillet from './fillet.ts';
@@ -29,6 +30,7 @@ import * as pq2Plan from './pq2-plan.ts';
 import * as pq2Window from './pq2-window.ts';
 import * as rib from './rib.ts';
 import * as runner from './runner.ts';
+import * as runnerLengths from './runner-lengths.ts';
 import * as runnerNetwork from './runner-network.ts';
 import * as shot from './shot.ts';
 import * as shotPlan from './shot-plan.ts';
@@ -60,6 +62,7 @@ const TOPICS: readonly Readonly<Record<string, unknown>>[] = [
   die,
   dieSteel,
   draft,
+  evacuation,
   fill,
   fillPlan,
   fillet,
@@ -83,6 +86,7 @@ const TOPICS: readonly Readonly<Record<string, unknown>>[] = [
   pq2Window,
   rib,
   runner,
+  runnerLengths,
   runnerNetwork,
   shot,
   shotPlan,

@@ -6,8 +6,7 @@ import type { Block, Cell } from '../plan.ts';
 import { assumeMiddle } from '../planned.ts';
 import { type Step, tableBlock, textBlock, valuesBlock } from '../step.ts';
 import { sumOf } from '../sum.ts';
-
-const VERTICAL = 'cold-chamber-vertical-shot';
+import { VERTICAL } from './squeeze.ts';
 
 /**
  * Pressure on the metal after the fill: how high, how soon it must stand before the gate is frozen, how long it is held,

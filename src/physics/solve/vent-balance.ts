@@ -20,7 +20,7 @@ export interface GasState {
 }
 
 /** Steps over the stroke; the result is then good to four digits. Very large vents need more, by the square of their size. */
-const STEPS = 16;
+const STEPS = 20;
 const STEPS_OF_SIZE = 4;
 
 /**
@@ -33,12 +33,12 @@ const STEPS_OF_SIZE = 4;
  * begins with the root of the pressure. Fourth-order Runge-Kutta.
  * @throws RangeError unless 0 < stroke < 1 and no input is negative.
  */
-export function gasThroughStroke({ areaRatio, frictionLength, backPressure }: VentedCavity, stroke: number): GasState[] {
+export function gasThroughStroke({ areaRatio, frictionLength, backPressure }: VentedCavity, stroke: number, leastSteps = STEPS): GasState[] {
   if (!(stroke > 0 && stroke < 1)) throw new RangeError(`a stroke lies between 0 and 1, not at ${stroke}`);
   if (!(areaRatio >= 0 && backPressure >= 0)) throw new RangeError('area ratio and back pressure are 0 or more');
   const flow = ventFlow(frictionLength);
   const span = -Math.log1p(-stroke);
-  const steps = Math.ceil(STEPS + STEPS_OF_SIZE * areaRatio ** 2);
+  const steps = Math.ceil(leastSteps + STEPS_OF_SIZE * areaRatio ** 2);
   const share = (pressure: number): number => (backPressure === 0 ? 1 : flow.share(pressure / backPressure));
   const slope = (z: number, density: number): number => {
     if (density <= 0) return 0;

@@ -14,7 +14,13 @@ import { type Candidate, fileCandidate } from './candidate.ts';
  * `needs` is worked out just before it. A limit of the `machine` stops its larger plungers as well, since they only add
  * to the projected area; a `wider` plunger comes nearer to the limits that say so.
  */
-const STOPS: readonly { readonly id: string; readonly needs: 'clamp' | 'shot' | 'reach'; readonly soft?: true; readonly machine?: true; readonly wider?: true }[] = [
+const STOPS: readonly {
+  readonly id: string;
+  readonly needs: 'clamp' | 'shot' | 'reach';
+  readonly soft?: true;
+  readonly machine?: true;
+  readonly wider?: true;
+}[] = [
   { id: 'clamp/machine-use', needs: 'clamp', machine: true },
   { id: 'machine/tie-bar-fit', needs: 'clamp', machine: true },
   { id: 'machine/opening-stroke', needs: 'clamp', machine: true },
@@ -25,7 +31,9 @@ const STOPS: readonly { readonly id: string; readonly needs: 'clamp' | 'shot' | 
   { id: 'sleeve/plunger-speed', needs: 'shot', wider: true },
   { id: 'pot/stroke', needs: 'shot', wider: true },
   { id: 'pot/plunger-speed', needs: 'shot', wider: true },
-  ...['plunger', 'gate-area', 'slower-fill', 'fill-time', 'hydraulic-pressure', 'throttle', 'machine'].map((name) => ({ id: `pq2/${name}`, needs: 'reach', soft: true }) as const),
+  ...['plunger', 'gate-area', 'slower-fill', 'fill-time', 'hydraulic-pressure', 'throttle', 'machine'].map(
+    (name) => ({ id: `pq2/${name}`, needs: 'reach', soft: true }) as const,
+  ),
   { id: 'clamp/usual-use', needs: 'shot', soft: true },
   { id: 'sleeve/fill-least', needs: 'shot', soft: true },
 ];

@@ -1,18 +1,7 @@
 import { Traced } from '../../../kernel/traced.ts';
 import { runnerDepth, runnerWidth } from '../../../physics/runner.ts';
-import {
-  approach,
-  branchLength,
-  halfField,
-  mainRatio,
-  networkRatio,
-  parentArea,
-  runLength,
-  segmentSpeed,
-  segmentVolume,
-  stageArea,
-  taperEnd,
-} from '../../../physics/runner-network.ts';
+import { approach, branchLength, halfField, runLength } from '../../../physics/runner-lengths.ts';
+import { mainRatio, networkRatio, parentArea, segmentSpeed, segmentVolume, stageArea, taperEnd } from '../../../physics/runner-network.ts';
 import type { Ledger } from '../../ledger.ts';
 import { assumeMiddle } from '../../planned.ts';
 import { sumOf } from '../../sum.ts';

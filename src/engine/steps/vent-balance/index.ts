@@ -1,13 +1,6 @@
 import type { Traced } from '../../../kernel/traced.ts';
-import {
-  cavityPressure,
-  chokeRatio,
-  evacuationTime,
-  multipleOfCritical,
-  ratioForPressure,
-  residualPressure,
-  tankVolume,
-} from '../../../physics/vent-balance.ts';
+import { evacuationTime, tankVolume } from '../../../physics/evacuation.ts';
+import { cavityPressure, chokeRatio, multipleOfCritical, ratioForPressure, residualPressure } from '../../../physics/vent-balance.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Step } from '../../step.ts';
 import { sumOf } from '../../sum.ts';

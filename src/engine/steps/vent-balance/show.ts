@@ -6,6 +6,8 @@ import { KINDS, type Kind } from './kinds.ts';
 
 /** Where curves end: nearer to the end of the stroke the model means nothing, because the last gas is in pockets. */
 const DRAWN_TO = 0.95;
+/** Enough for an eye to see no corners. */
+const POINTS = 40;
 /** The drawing ends at this many times the highest pressure planned, or times the air; other kinds may leave it. */
 const ROOM = 2;
 
@@ -132,7 +134,7 @@ function curve(ledger: Ledger, kind: Kind, time: number): FigurePoint[] {
     frictionLength: ledger.value('vent.kind-friction', kind).value,
     backPressure: ledger.value('vent.kind-back', kind).value,
   };
-  return gasThroughStroke(cavity, DRAWN_TO).map(({ stroke, pressure }) => [stroke * time, pressure * start] as const);
+  return gasThroughStroke(cavity, DRAWN_TO, POINTS).map(({ stroke, pressure }) => [stroke * time, pressure * start] as const);
 }
 
 /** The points up to a pressure, with the one on it where the curve goes higher. */

@@ -1,0 +1,88 @@
+import { defineFormula } from '../kernel/formula.ts';
+
+/** Way from biscuit or sprue to the cavity. */
+export const approach = defineFormula({
+  id: 'runner.approach',
+  title: 'Way from the biscuit to the cavity',
+  symbol: 'L_a',
+  inputs: {
+    steel: { symbol: 's', unit: 'mm', meaning: 'steel beside the cavity', range: [20, 300] },
+    allowance: { symbol: 'x_f', unit: 'mm', meaning: 'width of the die kept for the biscuit', range: [20, 400] },
+    diameter: { symbol: 'D', unit: 'mm', meaning: 'diameter of the biscuit', range: [20, 250], domain: 'not-negative' },
+  },
+  unit: 'mm',
+  equation: 's + max(0, x_f / 2 - D / 2)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'practice',
+  accuracy:
+    'the layout that the die block is estimated with: biscuit in the middle of its strip, one width of steel to the cavity; drawn dies differ by a third',
+  compute: (x) => x.steel + Math.max(0, x.allowance / 2 - x.diameter / 2),
+});
+
+/** Half the extent of the cavities across a row: the main runner of a field of several rows ends in its middle. */
+export const halfField = defineFormula({
+  id: 'runner.half-field',
+  title: 'Half the extent of the rows of cavities',
+  symbol: 'L_h',
+  inputs: {
+    side: { symbol: 'b', unit: 'mm', meaning: 'size of a cavity across the rows', range: [2, 2000] },
+    steel: { symbol: 's', unit: 'mm', meaning: 'steel between cavities', range: [20, 300] },
+    rows: { symbol: 'n', unit: '1', meaning: 'rows of cavities', range: [1, 16] },
+  },
+  unit: 'mm',
+  equation: '(n * b + (n - 1) * s) / 2',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact for rows of equal spacing',
+  compute: (x) => (x.rows * x.side + (x.rows - 1) * x.steel) / 2,
+});
+
+/** Length of a branch from a split to the outermost of the groups it feeds. */
+export const branchLength = defineFormula({
+  id: 'runner.branch-length',
+  title: 'Length of a branch',
+  symbol: 'L_b',
+  inputs: {
+    side: { symbol: 'a', unit: 'mm', meaning: 'size of a cavity along the row', range: [2, 2000] },
+    steel: { symbol: 's', unit: 'mm', meaning: 'steel between cavities', range: [20, 300] },
+    cavities: { symbol: 'c', unit: '1', meaning: 'cavities in the row that the split shares out', range: [2, 16] },
+    branches: { symbol: 'n', unit: '1', meaning: 'branches of the split', range: [2, 16] },
+    edge: {
+      symbol: 'k',
+      unit: '1',
+      meaning: '1 for the last split, whose branches end at the edge of a cavity; else 0',
+      range: [0, 1],
+      domain: 'not-negative',
+      default: 0,
+    },
+  },
+  unit: 'mm',
+  equation: '(a + s) * c / n * (n - 1) / 2 - k * a / 2',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact for a row of equal spacing with the split in its middle; inner branches of three are drawn as long as the outer ones',
+  requires: [{ text: 'no more branches than cavities in the row', holds: (x) => x.branches <= x.cavities }],
+  compute: (x) => (((x.side + x.steel) * x.cavities) / x.branches) * ((x.branches - 1) / 2) - (x.edge * x.side) / 2,
+});
+
+/** Length of a run between two nodes. */
+export const runLength = defineFormula({
+  id: 'runner.run-length',
+  title: 'Length of a run',
+  symbol: 'L',
+  inputs: {
+    distance: { symbol: 'L_1', unit: 'mm', meaning: 'distance from node to node', range: [0, 3000], domain: 'not-negative' },
+    added: { symbol: 'L_2', unit: 'mm', meaning: 'further distance to the gate', range: [0, 2000], domain: 'not-negative', default: 0 },
+    taken: { symbol: 'L_3', unit: 'mm', meaning: 'length that the fan takes of it', range: [0, 1000], domain: 'not-negative', default: 0 },
+  },
+  unit: 'mm',
+  equation: 'max(0, L_1 + L_2 - L_3)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact sum',
+  compute: (x) => Math.max(0, x.distance + x.added - x.taken),
+});
