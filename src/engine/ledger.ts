@@ -28,8 +28,15 @@ export interface Case {
   readonly rulebook: Rulebook;
   /** Whether the wave in the sleeve is to be computed; it takes longer than the rest of the plan. */
   readonly wave?: boolean;
-  /** What the best machine can drive through the gates, in m/s, when a first plan has shown that it is too weak for the usual velocity. */
-  readonly machineVelocity?: { readonly value: number; readonly machine: string; readonly plunger: number };
+  readonly first?: FirstPlan;
+}
+
+/** What a first plan has shown, for the steps that come too early to know it. */
+export interface FirstPlan {
+  /** Gate velocity in m/s that the best machine drives at the planned flow, when that is less than the wall asks for. */
+  readonly velocity?: { readonly value: number; readonly machine: string; readonly plunger: number };
+  /** Runner of one cavity by its layout, in cm3 and projected cm2, when the usual share of the projected area is far off. */
+  readonly runner?: { readonly volume: number; readonly area: number; readonly cavities: number; readonly machine: string };
 }
 
 /**

@@ -3,14 +3,14 @@ import { didYouMean } from '../kernel/spelling.ts';
 import { sourceKey } from '../kernel/status.ts';
 import { collectCautions } from './cautions.ts';
 import { judgeAll } from './judge.ts';
-import { type Case, Ledger } from './ledger.ts';
+import type { Case, Ledger } from './ledger.ts';
 import type { Plan, Section } from './plan.ts';
 import { STANDING } from './standing.ts';
 import { titleOf } from './step.ts';
-import { fileGiven } from './steps/given.ts';
-import { PRINT_ORDER, WORK_ORDER } from './steps/index.ts';
+import { PRINT_ORDER } from './steps/index.ts';
 import { VOCABULARY, wordOf } from './vocabulary/index.ts';
 import { weakFigures } from './weak.ts';
+import { workThrough } from './work-through.ts';
 
 export interface Tool {
   readonly name: string;
@@ -22,9 +22,7 @@ export interface Tool {
  * every caution, and the sections in the order in which they are read. Never throws for what a user can write.
  */
 export function makePlan(given: Case, tool: Tool): Plan {
-  let ledger = workThrough(given);
-  const machineVelocity = velocityOfMachine(ledger);
-  if (machineVelocity !== undefined) ledger = workThrough({ ...given, machineVelocity });
+  const ledger = workThrough(given);
   reportUnusedPins(ledger);
   const judged = judgeAll(ledger);
   const cautions = collectCautions(ledger);
@@ -64,26 +62,6 @@ export function makePlan(given: Case, tool: Tool): Plan {
       cautions.flatMap((caution) => caution.source),
     ),
   };
-}
-
-function workThrough(given: Case): Ledger {
-  const ledger = new Ledger(given);
-  ledger.attempt('part', 'Part data', () => fileGiven(ledger));
-  for (const step of WORK_ORDER) ledger.attempt(step.id, step.title, () => step.work(ledger));
-  return ledger;
-}
-
-/**
- * The gate velocity that the best machine of the plant can drive, when it falls short of the planned one and larger gates
- * would bring the shot within its reach. The gates are planned before the machine is known, so the plan is worked through
- * once more with it. Gates that the engineer has pinned stay as they are.
- */
-function velocityOfMachine(ledger: Ledger): Case['machineVelocity'] {
-  if (ledger.texts.get('pq2.remedy') !== 'gate area') return undefined;
-  if (ledger.part.pinned.has('gate.velocity') || ledger.part.pinned.has('gate.area')) return undefined;
-  const velocity = ledger.values.get('pq2.needed-velocity');
-  if (velocity === undefined) return undefined;
-  return { value: velocity.value, machine: ledger.text('machine.model'), plunger: ledger.value('machine.plunger').value };
 }
 
 /** A pin that nothing used is a slip of the engineer's, and must not pass in silence. */

@@ -14,7 +14,7 @@ export const STANDING: Standing = {
   hold: 'No shot until clamp margin, guard interlocks, dryness of the die and the leak test of the cooling lines are checked and signed for.',
   notChecked: [
     'strength and fatigue of the part under its load, and corrosion',
-    'gas and shrinkage porosity, hot spots and feeding of thick walls',
+    'porosity place by place: pores are estimated for the casting as a whole and for its thickest wall, without a simulation of flow and freezing',
     'distortion after ejection, heat treatment and blistering',
     'heat balance of the die and its running temperature',
     'cooling and heating lines: place, size, medium and flow',
@@ -23,7 +23,7 @@ export const STANDING: Standing = {
     'structural strength of slides, locks and angle pins',
     'die mass, lifting points and crane',
     'dwell and cycle time',
-    'shot profile as set at the machine: acceleration, braking, rise of the intensified pressure',
+    'shot profile as the machine follows it: valve, control and rise time of the intensified pressure',
     'die spray and plunger lubrication',
     'furnace, melting capacity, metal treatment and ladling',
     'trim press and trim die, machining and finishing lines',

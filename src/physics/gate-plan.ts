@@ -49,7 +49,7 @@ export const drivenGateVelocity = defineFormula({
     least: { symbol: 'v_1', unit: 'm/s', meaning: 'least gate velocity of the window', range: [0.1, 60] },
   },
   unit: 'm/s',
-  equation: 'max(v_m * (1 - r), v_1)',
+  equation: 'max(v_m * (1 - r / 100), v_1)',
   outside: 'extrapolate',
   source: ['KB-HPDC-PARAMETERS'],
   status: 'practice',

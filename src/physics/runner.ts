@@ -95,6 +95,24 @@ export const runnerVolume = defineFormula({
   compute: (x) => (((x.casting_area * x.area_share) / 100) * x.depth * (1 - Math.tan(x.wall_draft * RADIANS) / meanRatio(x))) / 10,
 });
 
+/** Projected area of a runner that is laid out, as the share of the casting that the locking force counts. */
+export const runnerLayoutShare = defineFormula({
+  id: 'runner.layout-share',
+  title: 'Projected area of the runner by its layout, share of the casting',
+  symbol: 's_r',
+  inputs: {
+    area: { symbol: 'A_r', unit: 'cm2', meaning: 'projected area of the runner of one cavity', range: [0, 5000], domain: 'not-negative' },
+    casting_area: { symbol: 'A_p', unit: 'cm2', meaning: 'projected area of the casting', range: [0.5, 20000] },
+  },
+  unit: '%',
+  equation: '100 * A_r / A_p',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'as good as the layout: before the die is drawn, to a third',
+  compute: ({ area, casting_area }) => (100 * area) / casting_area,
+});
+
 /** Volume of all runners of the shot. */
 export const runnerTotalVolume = defineFormula({
   id: 'runner.total-volume',

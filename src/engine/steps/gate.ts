@@ -5,7 +5,7 @@ import { atomisationIndex, flowVolume, gateArea, gateFlow, gateWidth, leastAtomi
 import { drivenGateVelocity, flowMass, gateCount, greatestGateWidth, plannedThickness, plannedVelocity } from '../../physics/gate-plan.ts';
 import { overflowGateArea, overflowGateWidth } from '../../physics/overflow-plan.ts';
 import { diePressure } from '../../physics/pq2.ts';
-import type { Ledger } from '../ledger.ts';
+import type { FirstPlan, Ledger } from '../ledger.ts';
 import type { Cell } from '../plan.ts';
 import { assumeMiddle, assumeUsual, orPinned } from '../planned.ts';
 import { type Step, tableBlock, textBlock, valuesBlock } from '../step.ts';
@@ -54,16 +54,21 @@ function velocity(ledger: Ledger): void {
       greatest: ledger.look('gate/velocity', 'usual_greatest', axes, 'gate.velocity-usual-greatest'),
       position: ledger.look('gate/velocity-position', 'position', { wall: ledger.value('fill.wall') }, 'gate.velocity-position'),
     };
-    return ledger.given.machineVelocity === undefined ? ledger.apply(plannedVelocity, usual) : loweredVelocity(ledger, usual, least);
+    const first = ledger.given.first?.velocity;
+    return first === undefined ? ledger.apply(plannedVelocity, usual) : loweredVelocity(ledger, usual, least, first);
   });
   ledger.look('gate/wall-velocity', 'least', { wall: ledger.value('fill.wall') }, 'gate.wall-velocity-least');
   ledger.look('gate/wall-velocity', 'greatest', { wall: ledger.value('fill.wall') }, 'gate.wall-velocity-greatest');
 }
 
 /** The velocity that the machine can drive, in place of the one that the wall asks for, which stays in the plan beside it. */
-function loweredVelocity(ledger: Ledger, usual: FormulaArguments<typeof plannedVelocity.inputs>, least: Traced<'m/s'>): Traced<'m/s'> {
+function loweredVelocity(
+  ledger: Ledger,
+  usual: FormulaArguments<typeof plannedVelocity.inputs>,
+  least: Traced<'m/s'>,
+  { value, machine, plunger }: NonNullable<FirstPlan['velocity']>,
+): Traced<'m/s'> {
   const byWall = ledger.apply(plannedVelocity, usual, { id: 'gate.velocity-by-wall' });
-  const { value, machine, plunger } = ledger.given.machineVelocity as NonNullable<Ledger['given']['machineVelocity']>;
   const driven = ledger.put(
     Traced.choice('gate.machine-velocity', value, 'm/s', {
       note: `crossing of a first plan at ${formatQuantity(byWall.value, 'm/s')}, on ${machine} with the ${formatQuantity(plunger, 'mm')} plunger: no machine of the plant drove that plan`,

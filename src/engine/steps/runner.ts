@@ -1,4 +1,5 @@
-import { runnerArea, runnerDepth, runnerHandbookVolume, runnerVolume, runnerWidth } from '../../physics/runner.ts';
+import { Traced } from '../../kernel/traced.ts';
+import { runnerArea, runnerDepth, runnerHandbookVolume, runnerLayoutShare, runnerVolume, runnerWidth } from '../../physics/runner.ts';
 import type { Ledger } from '../ledger.ts';
 import type { Block } from '../plan.ts';
 import { textBlock, valuesBlock } from '../step.ts';
@@ -19,16 +20,7 @@ export function workRunner(ledger: Ledger): void {
     const depth = ledger.apply(runnerDepth, { area, width_least, width_greatest, wall_draft });
     ledger.apply(runnerWidth, { depth, width_least, width_greatest });
   });
-  attempt('runner.volume', 'Runner volume', () =>
-    ledger.apply(runnerVolume, {
-      casting_area: ledger.value('part.projected-area'),
-      area_share: ledger.look('clamp/area-share', 'runner_used', {}, 'runner.area-share'),
-      depth: ledger.value('runner.depth'),
-      width_least: ledger.value('runner.width-ratio-least'),
-      width_greatest: ledger.value('runner.width-ratio-greatest'),
-      wall_draft: ledger.value('runner.wall-draft'),
-    }),
-  );
+  attempt('runner.volume', 'Runner volume', () => volume(ledger));
   attempt('runner.handbook-volume', 'Runner volume by the wall', () =>
     ledger.apply(runnerHandbookVolume, { part_volume: ledger.value('part.volume'), wall: ledger.value('part.wall-nominal') }),
   );
@@ -41,8 +33,44 @@ export function workRunner(ledger: Ledger): void {
   });
 }
 
+/** By the usual share of the casting's projected area; small castings and many cavities make that far too little. */
+function volume(ledger: Ledger): void {
+  const laidOut = ledger.given.first?.runner;
+  const casting_area = ledger.value('part.projected-area');
+  const byShare = {
+    casting_area,
+    area_share: ledger.look('clamp/area-share', 'runner_used', {}, laidOut === undefined ? 'runner.area-share' : 'runner.usual-share'),
+    depth: ledger.value('runner.depth'),
+    width_least: ledger.value('runner.width-ratio-least'),
+    width_greatest: ledger.value('runner.width-ratio-greatest'),
+    wall_draft: ledger.value('runner.wall-draft'),
+  };
+  if (laidOut === undefined) {
+    ledger.apply(runnerVolume, byShare);
+    return;
+  }
+  const usual = ledger.apply(runnerVolume, byShare, { id: 'runner.share-volume' });
+  const { cavities, machine } = laidOut;
+  const from = {
+    note: `run by run in a first plan of ${cavities} ${cavities === 1 ? 'cavity' : 'cavities'} on ${machine}; its usual share of the casting is far off here`,
+    status: 'derived',
+    parents: [usual],
+  } as const;
+  const area = ledger.put(Traced.choice('runner.layout-area', laidOut.area, 'cm2', from));
+  ledger.apply(runnerLayoutShare, { area, casting_area }, { id: 'runner.area-share' });
+  ledger.put(ledger.put(Traced.choice('runner.layout-volume', laidOut.volume, 'cm3', from)).as('runner.volume'));
+}
+
 export function showRunner(ledger: Ledger): Block[] {
-  const values = valuesBlock(ledger, ['runner.area', 'runner.depth', 'runner.width', 'runner.area-share', 'runner.volume', 'runner.handbook-volume']);
+  const values = valuesBlock(ledger, [
+    'runner.area',
+    'runner.depth',
+    'runner.width',
+    'runner.share-volume',
+    'runner.area-share',
+    'runner.volume',
+    'runner.handbook-volume',
+  ]);
   if (values.length === 0) return [];
   const origin = ledger.texts.get('machine.kind') === 'hot-chamber' ? 'sprue' : 'biscuit';
   return [

@@ -35,6 +35,8 @@ export const RUNNER_NETWORK_WORDS = {
   'runner.segment-width': numberEach('mm', 'Width'),
   'runner.segment-length': numberEach('mm', 'Length'),
   'runner.segment-volume': numberEach('cm3', 'Volume of all such runs'),
+  'runner.segment-end-width': numberEach('mm', 'Width at the end'),
+  'runner.segment-projected': numberEach('cm2', 'Projected area of all such runs'),
   'runner.segment-speed': numberEach('m/s', 'Speed of the metal'),
   'runner.segment-feeds': textEach('What the run feeds'),
   'runner.main-area': number('mm2', 'Area of the main runner'),
@@ -42,5 +44,6 @@ export const RUNNER_NETWORK_WORDS = {
   'runner.main-ratio-greatest': number('1', 'Main runner area over gate area, greatest'),
   'runner.widest-split': number('1', 'Branches of the widest split'),
   'runner.network-volume': number('cm3', 'Runner of the shot, run by run'),
+  'runner.network-area': number('cm2', 'Projected area of the runner of the shot, run by run'),
   'runner.network-ratio': number('1', 'Runner laid out over runner planned with'),
 } as const;

@@ -6,7 +6,8 @@ import { workLayout } from './layout.ts';
 
 /**
  * The runner run by run, from biscuit or sprue to the gates: areas, sections, volumes and speeds, splits for cavities
- * and gates, fan or runner along the gate. The shot goes on counting the runner by its share of the projected area.
+ * and gates, fan or runner along the gate. The shot counts the runner by
+ * its usual share of the projected area, unless that is far from the layout (work-through.ts).
  */
 export const runnerNetworkStep: Step = {
   id: 'runner-network',
@@ -30,12 +31,12 @@ function show(ledger: Ledger): readonly Block[] {
     textBlock('The gate is fed by: ', { decision: 'runner.gate-feed' }, '.'),
     ...tableBlock(
       'Runs, from the feeder to the gate',
-      ['Run', 'Number', 'Feeds', 'Area', 'At its end', 'Depth', 'Width', 'Length', 'Speed', 'Volume of all'],
+      ['Run', 'Number', 'Feeds', 'Area', 'At its end', 'Depth', 'Width', 'Length', 'Speed', 'Volume of all', 'Projected area of all'],
       runsOf(ledger).map((run) => [
         run,
         column('runner.segment-count', run),
         textCell(ledger, 'runner.segment-feeds', run),
-        ...['area', 'end', 'depth', 'width', 'length', 'speed', 'volume'].map((what) => column(`runner.segment-${what}`, run)),
+        ...['area', 'end', 'depth', 'width', 'length', 'speed', 'volume', 'projected'].map((what) => column(`runner.segment-${what}`, run)),
       ]),
     ),
     ...valuesBlock(ledger, [
@@ -43,6 +44,7 @@ function show(ledger: Ledger): readonly Block[] {
       'runner.branch-loss',
       'runner.main-ratio',
       'runner.main-ratio-greatest',
+      'runner.network-area',
       'runner.network-volume',
       'runner.total-volume',
       'runner.network-ratio',

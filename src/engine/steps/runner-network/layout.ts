@@ -1,7 +1,17 @@
 import { Traced } from '../../../kernel/traced.ts';
 import { runnerDepth, runnerWidth } from '../../../physics/runner.ts';
 import { approach, branchLength, halfField, runLength } from '../../../physics/runner-lengths.ts';
-import { mainRatio, networkRatio, parentArea, segmentSpeed, segmentVolume, stageArea, taperEnd } from '../../../physics/runner-network.ts';
+import {
+  mainRatio,
+  networkRatio,
+  parentArea,
+  segmentEndWidth,
+  segmentProjected,
+  segmentSpeed,
+  segmentVolume,
+  stageArea,
+  taperEnd,
+} from '../../../physics/runner-network.ts';
 import type { Ledger } from '../../ledger.ts';
 import { assumeMiddle } from '../../planned.ts';
 import { sumOf } from '../../sum.ts';
@@ -142,6 +152,12 @@ function finish(ledger: Ledger, run: string): void {
         : ledger.apply(taperEnd, { start: start_area, end_share: ledger.value('runner.end-share') }, end);
   const count = ledger.value('runner.segment-count', run);
   const length = ledger.value('runner.segment-length', run);
+  const width = ledger.value('runner.segment-width', run);
+  const end_width =
+    run === GATE_RUN && ledger.text('runner.gate-feed') === 'fan'
+      ? ledger.put(ledger.value('gate.each-width').as(`runner.segment-end-width[${run}]`, 'the fan ends as wide as its gate'))
+      : ledger.apply(segmentEndWidth, { width, start_area, end_area }, { item: run });
+  ledger.apply(segmentProjected, { count, width, end_width, length }, { item: run });
   ledger.apply(segmentVolume, { count, start_area, end_area, length }, { item: run });
   ledger.apply(segmentSpeed, { flow: ledger.value('shot.flow'), count, area: start_area }, { item: run });
 }
@@ -152,5 +168,7 @@ function totals(ledger: Ledger, runs: readonly string[]): void {
   ledger.lookIfAny('runner/ratio', 'main_ratio_greatest', { family: ledger.alloy.family }, 'runner.main-ratio-greatest');
   const volumes = runs.map((run) => ledger.value('runner.segment-volume', run));
   const network = ledger.put(sumOf('runner.network-volume', 'Runner of the shot, run by run', 'cm3', volumes));
+  const areas = runs.map((run) => ledger.value('runner.segment-projected', run));
+  ledger.put(sumOf('runner.network-area', 'Projected area of the runner of the shot, run by run', 'cm2', areas));
   ledger.apply(networkRatio, { network, planned: ledger.value('runner.total-volume') });
 }
