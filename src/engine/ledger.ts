@@ -35,7 +35,7 @@ export interface Case {
 export interface FirstPlan {
   /** Gate velocity in m/s that the best machine drives at the planned flow, when that is less than the wall asks for. */
   readonly velocity?: { readonly value: number; readonly machine: string; readonly plunger: number };
-  /** Runner of one cavity by its layout, in cm3 and projected cm2, when the usual share of the projected area is far off. */
+  /** Runner of one cavity by its layout, in cm3 and projected cm2. */
   readonly runner?: { readonly volume: number; readonly area: number; readonly cavities: number; readonly machine: string };
 }
 

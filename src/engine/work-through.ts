@@ -1,42 +1,51 @@
 import { type Case, type FirstPlan, Ledger } from './ledger.ts';
 import { fileGiven } from './steps/given.ts';
 import { WORK_ORDER } from './steps/index.ts';
+import { pq2Step } from './steps/pq2/index.ts';
+import { runnerNetworkStep } from './steps/runner-network/index.ts';
 
-/** Beyond this factor between the runner laid out and the runner counted, the shot is worked out again with the layout. */
-const RUNNER_FACTOR = 2;
+/** The count of cavities that a runner was laid out for may turn out otherwise; it settles at once or not at all. */
+const LAYOUTS = 3;
 
 /**
- * Works through every step. What must be known early but shows only at the end, such as the runner of a die that is not
- * laid out yet, is planned with a usual figure first; where that turns out wrong the steps are worked through again.
+ * Works through every step. What must be known early but shows only later, such as the runner of a die that is not laid
+ * out yet, is planned with a usual figure first; as soon as it shows, the steps are worked through again with it.
  */
 export function workThrough(given: Case): Ledger {
   let first: FirstPlan = {};
-  for (;;) {
-    const ledger = workOnce({ ...given, first });
-    const known = first.runner === undefined ? runnerLaidOut(ledger) : undefined;
-    // The machine follows the runner, and the velocity that it drives follows the machine.
-    const driven = known === undefined && first.velocity === undefined ? velocityOfMachine(ledger) : undefined;
-    if (known === undefined && driven === undefined) return ledger;
-    first = { ...first, ...known, ...driven };
+  for (let layouts = 0; ; ) {
+    const ledger = new Ledger({ ...given, first });
+    const shown = work(ledger, first, layouts < LAYOUTS);
+    if (shown === undefined) return ledger;
+    if (shown.runner !== undefined) layouts += 1;
+    first = { ...first, ...shown };
   }
 }
 
-function workOnce(given: Case): Ledger {
-  const ledger = new Ledger(given);
+/** Works until something shows that the plan must be worked through again with, or to the end. */
+function work(ledger: Ledger, first: FirstPlan, layOut: boolean): FirstPlan | undefined {
   ledger.attempt('part', 'Part data', () => fileGiven(ledger));
-  for (const step of WORK_ORDER) ledger.attempt(step.id, step.title, () => step.work(ledger));
-  return ledger;
+  for (const step of WORK_ORDER) {
+    ledger.attempt(step.id, step.title, () => step.work(ledger));
+    const shown =
+      step === runnerNetworkStep && layOut
+        ? runnerLaidOut(ledger, first)
+        : step === pq2Step && first.velocity === undefined
+          ? velocityOfMachine(ledger)
+          : undefined;
+    if (shown !== undefined) return shown;
+  }
+  return undefined;
 }
 
-/** The runner by its layout, when its usual share of the projected area is off by more than the factor. */
-function runnerLaidOut(ledger: Ledger): FirstPlan | undefined {
+/** The runner of one cavity by its layout, if the shot was not yet counted with that. A pinned runner stays as it is. */
+function runnerLaidOut(ledger: Ledger, first: FirstPlan): FirstPlan | undefined {
   if (['runner.volume', 'runner.area-share'].some((id) => ledger.part.pinned.has(id))) return undefined;
-  const ratio = ledger.maybe('runner.network-ratio')?.value;
   const volume = ledger.maybe('runner.network-volume');
   const area = ledger.maybe('runner.network-area');
-  if (ratio === undefined || volume === undefined || area === undefined) return undefined;
-  if (ratio <= RUNNER_FACTOR && ratio >= 1 / RUNNER_FACTOR) return undefined;
+  if (volume === undefined || area === undefined) return undefined;
   const cavities = ledger.value('machine.cavities').value;
+  if (first.runner?.cavities === cavities) return undefined;
   return { runner: { volume: volume.value / cavities, area: area.value / cavities, cavities, machine: ledger.text('machine.model') } };
 }
 

@@ -133,7 +133,13 @@ export const projectedAreaTotal = defineFormula({
   inputs: {
     casting_area: { symbol: 'A_1', unit: 'cm2', meaning: 'projected area of one casting', range: [0.5, 20000] },
     cavities: { symbol: 'n', unit: '1', meaning: 'number of cavities', range: [1, 64] },
-    runner_share: { symbol: 'r', unit: '%', meaning: 'runner area as a share of the casting area, usually 15 to 30, more for small castings', range: [0, 400], domain: 'not-negative' },
+    runner_share: {
+      symbol: 'r',
+      unit: '%',
+      meaning: 'runner area as a share of the casting area, usually 15 to 30, more for small castings',
+      range: [0, 400],
+      domain: 'not-negative',
+    },
     overflow_share: {
       symbol: 'o',
       unit: '%',

@@ -138,7 +138,7 @@ export const useOfTime = useOf('gooseneck.use-time', 'ms', {
   greatest: 500,
 });
 
-const USE = (symbol: string, meaning: string) => ({ symbol, unit: '%', meaning, range: [1, 1000], domain: 'not-negative' }) as const;
+const USE = (symbol: string, meaning: string) => ({ symbol, unit: '%', meaning, range: [1, 10000], domain: 'not-negative' }) as const;
 
 /** The greatest use of all bounds: what limits the shot. */
 export const greatestUse = defineFormula({

@@ -32,6 +32,7 @@ import * as rib from './rib.ts';
 import * as runner from './runner.ts';
 import * as runnerLengths from './runner-lengths.ts';
 import * as runnerNetwork from './runner-network.ts';
+import * as runnerRuns from './runner-runs.ts';
 import * as shot from './shot.ts';
 import * as shotPlan from './shot-plan.ts';
 import * as shrink from './shrink.ts';
@@ -88,6 +89,7 @@ const TOPICS: readonly Readonly<Record<string, unknown>>[] = [
   runner,
   runnerLengths,
   runnerNetwork,
+  runnerRuns,
   shot,
   shotPlan,
   shrink,

@@ -60,7 +60,7 @@ export const neededPressure = defineFormula({
   symbol: 'p_n',
   inputs: {
     hydraulic_pressure: { symbol: 'p_h', unit: 'MPa', meaning: 'hydraulic pressure planned for the fill phase', range: [3, 35] },
-    use: { symbol: 'u', unit: '%', meaning: 'use of the machine at the planned flow and pressure', range: [5, 300] },
+    use: { symbol: 'u', unit: '%', meaning: 'use of the machine at the planned flow and pressure', range: [1, 10000] },
   },
   unit: 'MPa',
   equation: 'p_h * u / 100',

@@ -193,7 +193,7 @@ export const plainFit = defineFormula({
   symbol: 'A_f',
   inputs: {
     needed: { symbol: 'A_v', unit: 'mm2', meaning: 'vent area needed', range: [0.1, 5000] },
-    width: { symbol: 'w_a', unit: 'mm', meaning: 'width free for plain vents', range: [1, 20000], domain: 'not-negative' },
+    width: { symbol: 'w_a', unit: 'mm', meaning: 'width free for plain vents', range: [0, 20000], domain: 'not-negative' },
     depth: { symbol: 'd', unit: 'mm', meaning: 'depth of the vents', range: [0.03, 0.5] },
   },
   unit: 'mm2',

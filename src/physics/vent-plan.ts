@@ -27,6 +27,24 @@ export const ventGasVolume = defineFormula({
   compute: (x) => x.part_volume + x.overflow_volume + x.runner_volume + x.sleeve_air / x.cavities,
 });
 
+/** Vent area to plan with, where more of the gas must be out before the metal shuts the rest in. */
+export const ventAreaPlanned = defineFormula({
+  id: 'vent.area-planned',
+  title: 'Vent area with a reserve',
+  symbol: 'A_v',
+  inputs: {
+    choked: { symbol: 'A_c', unit: 'mm2', meaning: 'vent area that carries the gas off choked in the fill time', range: [0.1, 5000] },
+    multiple: { symbol: 'k', unit: '1', meaning: 'multiple of it', range: [0.5, 3] },
+  },
+  unit: 'mm2',
+  equation: 'k * A_c',
+  outside: 'extrapolate',
+  source: ['BAR-MEIR'],
+  status: 'practice',
+  accuracy: 'from the choked area to its double more area pays, beyond it hardly; the multiple between is a planning figure',
+  compute: ({ choked, multiple }) => multiple * choked,
+});
+
 /** Vent area as a share of the gate area, to hold against the trade's rule. */
 export const ventGateShare = defineFormula({
   id: 'vent.gate-share',

@@ -33,7 +33,10 @@ export function workRunner(ledger: Ledger): void {
   });
 }
 
-/** By the usual share of the casting's projected area; small castings and many cavities make that far too little. */
+/**
+ * By the usual share of the casting's projected area, until a first plan has laid it out; for small castings and many
+ * cavities the usual share is far too little.
+ */
 function volume(ledger: Ledger): void {
   const laidOut = ledger.given.first?.runner;
   const casting_area = ledger.value('part.projected-area');
@@ -52,7 +55,7 @@ function volume(ledger: Ledger): void {
   const usual = ledger.apply(runnerVolume, byShare, { id: 'runner.share-volume' });
   const { cavities, machine } = laidOut;
   const from = {
-    note: `run by run in a first plan of ${cavities} ${cavities === 1 ? 'cavity' : 'cavities'} on ${machine}; its usual share of the casting is far off here`,
+    note: `run by run in a first plan of ${cavities} ${cavities === 1 ? 'cavity' : 'cavities'} on ${machine}`,
     status: 'derived',
     parents: [usual],
   } as const;

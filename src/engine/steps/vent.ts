@@ -1,6 +1,6 @@
 import type { Traced } from '../../kernel/traced.ts';
 import { chokedVelocity, frictionLength, ventArea, ventWidth } from '../../physics/vent.ts';
-import { ventGasVolume, ventGateShare, ventNumber, ventWidthAvailable } from '../../physics/vent-plan.ts';
+import { ventAreaPlanned, ventGasVolume, ventGateShare, ventNumber, ventWidthAvailable } from '../../physics/vent-plan.ts';
 import { choose } from '../choose.ts';
 import type { Ledger } from '../ledger.ts';
 import type { Cell } from '../plan.ts';
@@ -91,7 +91,12 @@ function area(ledger: Ledger): Traced<'mm2'> {
   const time = ledger.value('fill.time');
   const all = ledger.maybe('vent.all-gas-volume');
   if (all !== undefined) ledger.apply(ventArea, { gas_volume: all, time, velocity }, { id: 'vent.all-gas-area' });
-  return ledger.apply(ventArea, { gas_volume: ledger.value('vent.gas-volume'), time, velocity });
+  const sizing = { gas_volume: ledger.value('vent.gas-volume'), time, velocity };
+  // A valve is a passage that is bought; its area is held against the evacuation, not made a little larger.
+  if (kind === 'vacuum') return ledger.apply(ventArea, sizing);
+  const choked = ledger.apply(ventArea, sizing, { id: 'vent.choked-area' });
+  const multiple = ledger.look('vent/residual', 'multiple', { use: ledger.text('quality.use') }, 'vent.area-multiple');
+  return ledger.apply(ventAreaPlanned, { choked, multiple }, { id: 'vent.area' });
 }
 
 /** Width follows from the depth of plain vents or the gap of a chill vent; a vacuum valve has its own passage. */
@@ -127,6 +132,8 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
     'vent.gas-volume',
     ...(kind === 'vacuum' ? [] : plain),
     ...(kind === 'plain' ? [] : (['vent.velocity'] as const)),
+    'vent.choked-area',
+    'vent.area-multiple',
     'vent.area',
     'vent.chill-gap',
     'vent.width',

@@ -23,6 +23,8 @@ export const VENT_WORDS = {
   'vent.line-share': number('%', 'Share of the free parting line that vents can take'),
   'vent.width-available': number('mm', 'Width free for plain vents'),
   'vent.velocity': number('m/s', 'Gas velocity that the vents are sized with'),
+  'vent.choked-area': number('mm2', 'Vent area of one cavity that carries the gas off choked'),
+  'vent.area-multiple': number('1', 'Planned vent area over the choked area'),
   'vent.area': number('mm2', 'Vent area of one cavity'),
   'vent.width': number('mm', 'Total vent width of one cavity'),
   'vent.each-width': number('mm', 'Width of one plain vent, widest usual'),

@@ -114,14 +114,14 @@ export const cases: readonly Case[] = [
     formula: 'runner.segment-end-width',
     inputs: { width: 20, start_area: 160, end_area: 40 },
     expected: 10,
-    tolerance: 1e-9,
+    tolerance: { relative: 1e-9 },
     from: 'worked by hand: a quarter of the area of a similar section is half as wide',
   },
   {
     formula: 'runner.segment-projected',
     inputs: { count: 6, width: 12, end_width: 4, length: 50 },
     expected: 24,
-    tolerance: 1e-9,
+    tolerance: { relative: 1e-9 },
     from: 'worked by hand: six trapezia of 8 mm mean width and 50 mm length, 400 mm2 each',
   },
   {

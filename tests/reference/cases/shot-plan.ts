@@ -75,8 +75,21 @@ export const cases: readonly Case[] = [
     tolerance: exact,
     from: `${HAND}: 97 hundredths of 40 m/s`,
   },
-  { formula: 'gate.velocity-of-machine', inputs: { driven: 25.5, reserve: 3, least: 25 }, expected: 25, tolerance: exact, from: `${HAND}: not below the window` },
-  { formula: 'runner.layout-share', inputs: { area: 15.6, casting_area: 12.4 }, expected: 125.8, tolerance: 0.0005, from: `${HAND}: 15.6 cm2 of 12.4 cm2` },
+  {
+    formula: 'gate.velocity-of-machine',
+    inputs: { driven: 25.5, reserve: 3, least: 25 },
+    expected: 25,
+    tolerance: exact,
+    from: `${HAND}: not below the window`,
+  },
+  { formula: 'vent.area-planned', inputs: { choked: 30, multiple: 1.4 }, expected: 42, tolerance: exact, from: `${HAND}: 1.4 times 30 mm2` },
+  {
+    formula: 'runner.layout-share',
+    inputs: { area: 15.6, casting_area: 12.4 },
+    expected: 125.8,
+    tolerance: { absolute: 0.05 },
+    from: `${HAND}: 15.6 cm2 of 12.4 cm2`,
+  },
   { formula: 'gate.velocity', inputs: { least: 25, greatest: 35, position: 1 }, expected: 35, tolerance: exact, from: `${HAND}: upper end` },
   {
     formula: 'gate.thickness',

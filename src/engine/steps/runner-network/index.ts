@@ -6,8 +6,8 @@ import { workLayout } from './layout.ts';
 
 /**
  * The runner run by run, from biscuit or sprue to the gates: areas, sections, volumes and speeds, splits for cavities
- * and gates, fan or runner along the gate. The shot counts the runner by
- * its usual share of the projected area, unless that is far from the layout (work-through.ts).
+ * and gates, fan or runner along the gate. The shot counts the runner as
+ * a first plan laid it out (work-through.ts).
  */
 export const runnerNetworkStep: Step = {
   id: 'runner-network',

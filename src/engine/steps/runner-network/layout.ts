@@ -1,17 +1,8 @@
 import { Traced } from '../../../kernel/traced.ts';
 import { runnerDepth, runnerWidth } from '../../../physics/runner.ts';
 import { approach, branchLength, halfField, runLength } from '../../../physics/runner-lengths.ts';
-import {
-  mainRatio,
-  networkRatio,
-  parentArea,
-  segmentEndWidth,
-  segmentProjected,
-  segmentSpeed,
-  segmentVolume,
-  stageArea,
-  taperEnd,
-} from '../../../physics/runner-network.ts';
+import { mainRatio, networkRatio, parentArea, stageArea, taperEnd } from '../../../physics/runner-network.ts';
+import { segmentEndWidth, segmentProjected, segmentSpeed, segmentVolume } from '../../../physics/runner-runs.ts';
 import type { Ledger } from '../../ledger.ts';
 import { assumeMiddle } from '../../planned.ts';
 import { sumOf } from '../../sum.ts';

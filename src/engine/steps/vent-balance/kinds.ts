@@ -26,6 +26,8 @@ export function workKind(ledger: Ledger, kind: Kind): void {
   const sizing = { gas_volume: ledger.value('vent.gas-volume'), time: ledger.value('fill.time'), velocity };
   const critical = ledger.apply(ventArea, sizing, { id: 'vent.kind-critical', item: kind, note: 'a vent choked throughout passes the gas in the fill time' });
   const area = kindArea(ledger, kind, planned, critical);
+  // Gates that take the whole parting line leave no room for plain vents, and there is nothing to balance.
+  if (area.value <= 0) return;
   const area_ratio = ledger.apply(areaRatio, { area, critical }, { id: 'vent.kind-ratio', item: kind });
   const { start, behind } = pressures(ledger, kind, planned);
   const back_pressure = ledger.apply(backPressure, { behind, start }, { id: 'vent.kind-back', item: kind });
