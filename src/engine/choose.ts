@@ -18,7 +18,12 @@ export function choose(ledger: Ledger, tableId: string, item?: string): Decision
   const table = tableOf(ledger, tableId);
   const id = fullId(tableId, item);
   const bound = bind(ledger, table.uses, item);
-  if ('missing' in bound) throw new Missing(bound.missing[0] as string);
+  if ('missing' in bound) {
+    const pinned = pinnedWithout(ledger, table, id, tableId, item, bound.missing);
+    if (pinned === undefined) throw new Missing(bound.missing[0] as string);
+    ledger.record(pinned);
+    return pinned;
+  }
   const holding = rowsHolding(table, bound.values);
   const row = holding[0];
   if (row === undefined) throw new Missing(id);
@@ -68,6 +73,25 @@ export function choose(ledger: Ledger, tableId: string, item?: string): Decision
   }
   ledger.record(decision);
   return decision;
+}
+
+/** A pinned word that the table knows stands, even where a value is missing that the table would judge by. */
+function pinnedWithout(ledger: Ledger, table: Choice, id: string, tableId: string, item: string | undefined, missing: readonly string[]): Decision | undefined {
+  const pin = pinOf(ledger, tableId, item);
+  if (pin === undefined || !wordsOf(table).includes(pin.text)) return undefined;
+  ledger.usedPins.add(pin.id);
+  return {
+    id,
+    title: item === undefined ? table.title : `${table.title}, ${item}`,
+    kind: 'pinned',
+    status: 'source',
+    source: ['PART'],
+    parents: [],
+    value: pin.text,
+    because: `pinned by the engineer; the table cannot say without ${missing.join(', ')}`,
+    alternatives: [],
+    at: pin.at,
+  };
 }
 
 /**

@@ -53,19 +53,10 @@ const engagement = stroke / tan(18); // 129.3 mm
 const lockAngle = 18 + 3;
 const slideFace = (Math.PI * 14.5 ** 2) / 4 / 100; // 1.6513 cm2
 
-// --- Metal pressure, area, forces -----------------------------------------------------------------------------------
+// --- Metal pressure, slides -----------------------------------------------------------------------------------------
 // Pressure-tight aluminium: 800 to 1000 kgf/cm2 (Die Casting Calculation, unsigned worksheet), 1 kgf/cm2 = 0.0980665 MPa.
 const pressure = ((800 + 1000) / 2) * 0.0980665; // 88.26 MPa, the plan's table has 88.3
-// Runner 15 to 30 %, overflows 10 to 20 % of the casting's area, middles taken (Idealhard, Selection of die casting machine
-// tonnage, vendor); the biscuit is a circle of the plunger, 50 mm.
-const area = 76 * (1 + 0.225 + 0.15) + (Math.PI * 5 ** 2) / 4; // 104.5 + 19.635 = 124.1 cm2
-const opening = (pressure * area) / 10; // MPa cm2 = 0.1 kN; 1096 kN (Foundry Lexicon, Die opening force)
 const slideForce = ((pressure * slideFace) / 10) * tan(lockAngle); // 14.57 kN x 0.3839 = 5.59 kN (statics of a wedge)
-// Factor 1.1 without slides (Foundry Lexicon, Die opening force); the slides are counted, so not 1.25.
-const locking = 1.1 * (opening + 2 * slideForce); // 1218 kN
-// The plant's sizes are 630, 1000, 1600, 2500 kN (invented): 1218 kN wants the 1600.
-const use = (100 * locking) / 1600; // 76.1 %
-
 // --- Fill time ----------------------------------------------------------------------------------------------------
 // Longest: t = K T (Ti - Tf + S Z) / (Tf - Td); form in HPDC Parameters, knowledge-base article; K = 0.0346 s/mm (H-13 with
 // aluminium), Tf = 570 degC, Z = 4.8 K/%: memory.
@@ -95,16 +86,34 @@ const gateWidth = gateArea / gateThickness; // 52.0 mm
 // Fundamentals), walls at 10 deg (memory) -----------------------------------------------------------------------------
 const runnerArea = gateArea * 1.25; // 136.5 mm2
 const runnerDepth = Math.sqrt(runnerArea / (2.5 - tan(10))); // area = d (2.5 d - d tan 10): 7.66 mm
-// Seen from above the runner covers 22.5 % of 76 cm2; volume = that area / width x section.
-const runnerVolume = (((76 * 0.225 * 100) / (2.5 * runnerDepth)) * runnerArea) / 1000; // 12.18 cm3
+// Laid out (practice): 50 mm of steel beside a small die, 75 mm from 100 cm2 on, 5 mm more for each 100 cm2; the biscuit in the
+// middle of a strip of 125 mm. A fan of 45 deg before the gate, the main runner up to it a fifth larger, so four fifths fall.
+const steel = 50 + 25 * 0.76 + 5 * 0.76; // 72.8 mm
+const runnerWidth = 2.5 * runnerDepth; // 19.2 mm
+const fan = (gateWidth - runnerWidth) / 2 / tan(22.5); // 39.6 mm
+const mainLength = steel + (125 - 50) / 2 - fan; // 70.7 mm
+const mainArea = runnerArea / 0.8; // 170.6 mm2; a similar section, so as wide as the root says
+const mainWidth = runnerWidth / Math.sqrt(0.8); // 21.4 mm
+const runnerVolume = (mainArea * mainLength + ((runnerArea + gateArea) / 2) * fan) / 1000; // 12.06 + 4.87 = 16.9 cm3
+const runnerSeen = (mainWidth * mainLength + ((runnerWidth + gateWidth) / 2) * fan) / 100; // 15.1 + 14.1 = 29.2 cm2
+
+// --- Area and forces ----------------------------------------------------------------------------------------------
+// Overflows 10 to 20 % of the casting's area, the middle taken (Idealhard, Selection of die casting machine tonnage, vendor);
+// the biscuit is a circle of the plunger, 50 mm.
+const area = 76 * 1.15 + runnerSeen + (Math.PI * 5 ** 2) / 4; // 87.4 + 29.2 + 19.6 = 136.3 cm2
+const opening = (pressure * area) / 10; // MPa cm2 = 0.1 kN; 1203 kN (Foundry Lexicon, Die opening force)
+// Factor 1.1 without slides (Foundry Lexicon, Die opening force); the slides are counted, so not 1.25.
+const locking = 1.1 * (opening + 2 * slideForce); // 1336 kN
+// The plant's sizes are 630, 1000, 1600, 2500 kN (invented): 1336 kN wants the 1600.
+const use = (100 * locking) / 1600; // 83.5 %
 
 // --- Shot, sleeve, plunger --------------------------------------------------------------------------------------------
 // Biscuit: a third of 50 mm is less than the 25 mm that are kept (practice).
 const biscuit = ((Math.PI * 5 ** 2) / 4) * 2.5; // 49.09 cm3
-const shotVolume = 228 + overflow + runnerVolume + biscuit; // 300.7 cm3
-const shotMass = (shotVolume * 2.74) / 1000; // 0.824 kg
+const shotVolume = 228 + overflow + runnerVolume + biscuit; // 305.4 cm3
+const shotMass = (shotVolume * 2.74) / 1000; // 0.837 kg
 // Fill: liquid metal over the active sleeve, 50 mm x 320 mm (Shot Profile and Intensification Pressure, knowledge-base article).
-const sleeveFill = (100 * (shotMass * 1000)) / 2.5 / (((Math.PI * 5 ** 2) / 4) * 32); // 329.5 of 628.3 cm3: 52.4 %
+const sleeveFill = (100 * (shotMass * 1000)) / 2.5 / (((Math.PI * 5 ** 2) / 4) * 32); // 334.7 of 628.3 cm3: 53.3 %
 const plungerSpeed = flowVolume / planned / ((Math.PI * 5 ** 2) / 4 / 10); // 4.858 l/s over 1.9635 x 10^-3 m2: 2.47 m/s
 
 // --- Vents ------------------------------------------------------------------------------------------------------------
@@ -115,11 +124,12 @@ const frictionLength = (4 * 0.012 * 25) / 0.22; // 5.4545
 // (Fundamentals of Die Casting Design).
 const soundSpeed = Math.sqrt(1.4 * 287.05 * 300); // 347.2 m/s
 const choked = (soundSpeed * 0.29677) / (1 + 0.2 * 0.29677 ** 2) ** 3; // 97.8 m/s
-// Thin vents would need 47.6 mm2 / 0.11 mm = 433 mm, the line has (408 - 52) / 2 = 178 mm: a chill vent, 150 m/s (worked out
+// Thin vents would need 48.5 mm2 / 0.11 mm = 441 mm, the line has (408 - 52) / 2 = 178 mm: a chill vent, 150 m/s (worked out
 // by the same flow for a short open vent). Gas: cavity, overflows, runner; the air of the sleeve has left in the slow shot.
-const gas = 228 + overflow + runnerVolume; // 251.6 cm3
-const plainArea = (gas * 1000) / (choked * planned); // 47.6 mm2
-const ventArea = (gas * 1000) / (150 * planned); // 31.1 mm2
+const gas = 228 + overflow + runnerVolume; // 256.3 cm3
+const plainArea = (gas * 1000) / (choked * planned); // 48.5 mm2
+// Tight parts get 1.4 times the choked area (practice).
+const ventArea = (1.4 * gas * 1000) / (150 * planned); // 44.3 mm2
 
 export const BRAKE_VALVE_BODY: readonly Hand[] = [
   line('part.mass', mass, 'kg'),

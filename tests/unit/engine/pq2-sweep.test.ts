@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { loadRulebook, type Plan, planPart, type Rulebook } from '../../../src/index.ts';
 
-/** The gearbox housing on one machine, over plungers and gate areas. Nothing of the shot but these two is changed. */
+/** The gearbox housing on one machine, over plungers and gate areas. Nothing of the shot but these two is changed; the runner, whose layout follows the biscuit, is pinned. */
 const NAME = 'gearbox-housing.part.yaml';
 const TEXT = readFileSync(join(import.meta.dirname, '../../../examples/gearbox-housing', NAME), 'utf8');
 const PLUNGERS = [55, 65, 75, 85, 95, 105, 115, 130, 150, 180];
@@ -15,7 +15,12 @@ beforeAll(async () => {
 });
 
 function plan(plunger: number, area?: number): Plan {
-  const pins = [`machine.model: cold-5000`, `machine.plunger: ${plunger} mm`, ...(area === undefined ? [] : [`gate.area: ${area} mm2`])];
+  const pins = [
+    'machine.model: cold-5000',
+    'runner.volume: 105 cm3',
+    `machine.plunger: ${plunger} mm`,
+    ...(area === undefined ? [] : [`gate.area: ${area} mm2`]),
+  ];
   const { plan: made, diagnostics } = planPart({ part: { name: NAME, text: `${TEXT}pinned: { ${pins.join(', ')} }\n` }, rulebook, version: '0' });
   if (made === undefined) throw new Error(diagnostics.map((one) => one.message).join('\n'));
   return made;
