@@ -42,10 +42,28 @@ async function index() {
   return lines.join('\n').trim();
 }
 
+/** The key figures and a few rows of a committed plan, as they stand in it. */
+function sample() {
+  const plan = readFileSync(join(root, 'examples', 'brake-valve-body', 'plan.md'), 'utf8').split('\n');
+  const table = (head, names) => {
+    const from = plan.findIndex(
+      (line, i) => line.startsWith(head) && names.every((name) => plan.slice(i, i + 40).some((row) => row.startsWith(`| ${name} |`))),
+    );
+    const rows = names.map((name) => plan.slice(from).find((row) => row.startsWith(`| ${name} |`)));
+    if (from < 0 || rows.includes(undefined)) throw new Error(`the plan of the sample has no ${names.join(', ')}`);
+    return [plan[from], plan[from + 1], ...rows].join('\n');
+  };
+  return [
+    table('| Key figure', ['Locking force needed', 'Fill time', 'Gate velocity', 'Sleeve fill']),
+    'and from its section on the locking force:',
+    table('| Quantity', ['Die opening force', 'Locking force needed']),
+  ].join('\n\n');
+}
+
 /** Every generated block by file and name. */
 export async function blocks() {
   return {
-    'README.md': { help: `${fenced(await run(['--help']))}\n\n${fenced(await run(['plan', '--help']))}` },
+    'README.md': { sample: sample(), help: `${fenced(await run(['--help']))}\n\n${fenced(await run(['plan', '--help']))}` },
     'DEVELOPERS.md': { index: await index() },
   };
 }

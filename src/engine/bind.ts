@@ -29,10 +29,10 @@ export function bind(ledger: Ledger, uses: readonly Binding[], item?: string): B
   const textPlaces = new Map<string, Place>();
   const missing: string[] = [];
   for (const use of uses) {
-    const ids = item === undefined ? [use.id] : [`${use.id}[${item}]`, use.id];
+    const own = item === undefined ? use.id : `${use.id}[${item}]`;
     if (use.unit === undefined) {
-      const id = ids.find((candidate) => ledger.texts.has(candidate));
-      if (id === undefined) missing.push(use.id);
+      const id = ledger.texts.has(own) ? own : use.id;
+      if (!ledger.texts.has(id)) missing.push(use.id);
       else {
         values[use.name] = ledger.texts.get(id) as string;
         texts.set(use.name, ledger.texts.get(id) as string);
@@ -41,7 +41,7 @@ export function bind(ledger: Ledger, uses: readonly Binding[], item?: string): B
       }
       continue;
     }
-    const value = ids.map((candidate) => ledger.values.get(candidate)).find((candidate) => candidate !== undefined);
+    const value = ledger.values.get(own) ?? ledger.values.get(use.id);
     if (value === undefined) missing.push(use.id);
     else {
       values[use.name] = convert(value.value, value.unit, use.unit);

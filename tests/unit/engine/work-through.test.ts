@@ -1,0 +1,74 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { loadRulebook, type Plan, planPart, type Rulebook } from '../../../src/index.ts';
+
+let rulebook: Rulebook;
+beforeAll(async () => {
+  rulebook = await loadRulebook();
+});
+
+function plan(example: string, edit: (text: string) => string = (text) => text): Plan {
+  const name = `${example}.part.yaml`;
+  const text = edit(readFileSync(join(import.meta.dirname, '../../../examples', example, name), 'utf8'));
+  const { plan: made, diagnostics } = planPart({ part: { name, text }, rulebook, version: '0' });
+  if (made === undefined) throw new Error(diagnostics.map((one) => one.message).join('\n'));
+  return made;
+}
+const pinned = (example: string, pins: string): Plan => plan(example, (text) => `${text}pinned: { ${pins} }\n`);
+function value(of: Plan, id: string): number {
+  const found = of.values.get(id);
+  if (found === undefined) throw new Error(`${id} is not filed`);
+  return found.value;
+}
+const codes = (of: Plan): string[] => of.findings.map((finding) => finding.code);
+
+describe('the runner', () => {
+  test.each(['gearbox-housing', 'hose-fitting', 'suspension-node'])('%s: the shot counts what the layout of the plan holds', (example) => {
+    const made = plan(example);
+    expect(Math.abs(value(made, 'runner.network-ratio') - 1)).toBeLessThan(0.1);
+    expect(value(made, 'clamp.runner-share')).toBeCloseTo((100 * value(made, 'runner.layout-area')) / value(made, 'part.projected-area'), 9);
+    // What the usual share would have given stands beside it.
+    expect(value(made, 'runner.share-volume')).toBeGreaterThan(0);
+  });
+
+  test('a pinned runner stays, and is held against the layout', () => {
+    const made = pinned('gearbox-housing', 'runner.volume: 30 cm3');
+    expect(value(made, 'runner.volume')).toBe(30);
+    expect(made.values.has('runner.layout-volume')).toBe(false);
+    expect(codes(made)).toContain('runner/network-volume');
+  });
+
+  test('six cavities of a small lever want far more runner than the usual share', () => {
+    const made = plan('door-latch-lever');
+    expect(value(made, 'runner.volume')).toBeGreaterThan(4 * value(made, 'runner.share-volume'));
+    expect(codes(made)).not.toContain('runner/network-volume');
+  });
+});
+
+describe('a machine that cannot drive the usual gate velocity', () => {
+  test.each(['door-latch-lever', 'instrument-cover'])('%s: the gates are made larger, and the plan lies within reach', (example) => {
+    const made = plan(example);
+    const velocity = value(made, 'gate.velocity');
+    expect(velocity).toBeCloseTo(0.97 * value(made, 'gate.machine-velocity'), 9);
+    expect(velocity).toBeLessThan(value(made, 'gate.velocity-by-wall'));
+    expect(velocity).toBeGreaterThan(value(made, 'gate.velocity-least'));
+    expect(made.texts.get('pq2.place')).toBe('inside');
+    expect(value(made, 'pq2.machine-use')).toBeLessThan(100);
+    expect(codes(made)).toContain('gate/machine-velocity');
+  });
+
+  test('what the engineer pins is not changed, and the finding says what would do', () => {
+    const free = plan('door-latch-lever');
+    const kept = pinned('door-latch-lever', `gate.velocity: ${value(free, 'gate.velocity-by-wall')} m/s, machine.model: hot-1250, machine.plunger: 65 mm`);
+    expect(value(kept, 'gate.velocity')).toBeCloseTo(value(free, 'gate.velocity-by-wall'), 9);
+    expect(kept.values.has('gate.machine-velocity')).toBe(false);
+    expect(codes(kept)).toContain('pq2/gate-area');
+  });
+
+  test('a machine that drives it leaves the velocity of the wall', () => {
+    const made = plan('gearbox-housing');
+    expect(made.values.has('gate.velocity-by-wall')).toBe(false);
+    expect(made.texts.get('pq2.place')).toBe('inside');
+  });
+});
