@@ -26,3 +26,6 @@ export const textEach = (title: string): TextWord => ({ text: true, title, each:
 export const toleranceEach = <const U extends Unit>(unit: U, title: string): NumberWord<U> => ({ unit, title, each: true, decimals: 3 });
 /** A dimension that the die maker cuts to: printed with hundredths. */
 export const sizeEach = <const U extends Unit>(unit: U, title: string): NumberWord<U> => ({ unit, title, each: true, decimals: 2 });
+/** An estimate that three significant digits would make look better than it is. */
+export const rough = <const U extends Unit>(unit: U, title: string, decimals: number): NumberWord<U> => ({ unit, title, decimals });
+export const roughEach = <const U extends Unit>(unit: U, title: string, decimals: number): NumberWord<U> => ({ unit, title, each: true, decimals });
