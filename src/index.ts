@@ -131,7 +131,7 @@ export async function renderFigures(plan: Plan): Promise<RenderedFigure[]> {
   const figures = plan.sections.flatMap(({ blocks }) => blocks.filter((block) => block.kind === 'figure'));
   if (figures.length === 0) return [];
   const { figureSvg } = await import('./report/figure/index.ts');
-  return figures.map((figure) => ({ id: figure.id, svg: figureSvg(figure) }));
+  return figures.map((figure) => ({ id: figure.id, svg: figureSvg(figure, plan.values) }));
 }
 
 /** What an id means: formula, limit, choice, table, alloy, source, value, finding code; or the ids that are near to it. */

@@ -1,6 +1,6 @@
 import { checkNumbers, isPossible, Refusal } from '../kernel/apply.ts';
 import type { Diagnostic } from '../kernel/diagnostic.ts';
-import type { Formula, FormulaInput } from '../kernel/formula.ts';
+import { type Formula, type FormulaInput, fillIn } from '../kernel/formula.ts';
 import { inUnit, readQuantity, readUnit } from '../kernel/quantity.ts';
 import { nearestWord, nearestWords, orList } from '../kernel/spelling.ts';
 import type { RangeVerdict } from '../kernel/traced.ts';
@@ -64,6 +64,16 @@ export function calculate(request: CalculationRequest): { readonly calculation?:
   }
 }
 
+/** Answers to an input that is a yes or a no. */
+const TRUTH: ReadonlyMap<string, number> = new Map([
+  ['true', 1],
+  ['yes', 1],
+  ['1', 1],
+  ['false', 0],
+  ['no', 0],
+  ['0', 0],
+]);
+
 function fault(code: string, message: string, fix: string): Diagnostic {
   return { code: `calc/${code}`, severity: 'error', message, fix };
 }
@@ -87,6 +97,12 @@ function readInputs(formula: Formula, given: CalculationRequest['given']): { num
     } else if (seen.has(name)) diagnostics.push(fault('input-twice', `${name} is given twice`, 'give each input once'));
     else {
       seen.add(name);
+      if (input.logical === true) {
+        const truth = TRUTH.get(text.trim().toLowerCase());
+        if (truth !== undefined) numbers[name] = truth;
+        else diagnostics.push(fault('not-true-or-false', `${name} (${input.meaning}): "${text}" is not a yes or a no`, `write ${name}=true or ${name}=false`));
+        continue;
+      }
       const dimension = dimensionOf(input.unit);
       const parsed = readQuantity(text, dimension, dimension === 'number' ? input.unit : undefined);
       if (parsed.ok) numbers[name] = inUnit(parsed.quantity, input.unit);
@@ -94,13 +110,11 @@ function readInputs(formula: Formula, given: CalculationRequest['given']): { num
     }
   }
   for (const [name, input] of Object.entries(formula.inputs)) {
-    if (seen.has(name)) continue;
-    if (input.default !== undefined) numbers[name] = input.default;
-    else
-      diagnostics.push(
-        fault('missing-input', `${name} is missing: ${input.meaning}`, `add ${name}=${input.unit === '1' ? 'NUMBER' : `"NUMBER ${input.unit}"`}`),
-      );
+    if (seen.has(name) || input.default !== undefined || input.otherwise !== undefined) continue;
+    diagnostics.push(fault('missing-input', `${name} is missing: ${input.meaning}`, `add ${name}=${input.unit === '1' ? 'NUMBER' : `"NUMBER ${input.unit}"`}`));
   }
+  // What follows from the others is worked out only when all of them are there.
+  if (diagnostics.length === 0) fillIn(formula, numbers);
   return { numbers, diagnostics };
 }
 

@@ -1,4 +1,5 @@
 import { formatQuantity } from '../kernel/format.ts';
+import { otherwiseOf } from '../kernel/formula.ts';
 import { FORMULAS } from '../physics/index.ts';
 import type { Axis, Rulebook } from '../rulebook/types.ts';
 import type { PlantSpec } from '../spec/index.ts';
@@ -57,9 +58,10 @@ const BUILD: Readonly<Record<ListingName, Build>> = {
       id: formula.id,
       unit: formula.unit,
       title: formula.title,
-      inputs: Object.entries(formula.inputs).map(
-        ([name, input]) => `${name}${input.unit === '1' ? '' : ` ${input.unit}`}${input.default === undefined ? '' : ` (${input.default})`}`,
-      ),
+      inputs: Object.entries(formula.inputs).map(([name, input]) => {
+        const otherwise = input.default === undefined || input.logical === true ? otherwiseOf(input) : String(input.default);
+        return `${name}${input.unit === '1' ? '' : ` ${input.unit}`}${otherwise === undefined ? '' : ` (${otherwise})`}`;
+      }),
     })),
   }),
   tables: ({ rulebook }) => ({

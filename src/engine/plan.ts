@@ -39,17 +39,21 @@ export interface FigureAxis {
   readonly unit: Unit;
 }
 
-/**
- * A drawing beside the plan. Curves are samples of formulas for the eye; every number that the plan states is a value of
- * its own, and a mark says which.
- */
-export interface Figure {
+interface FigureHead {
   readonly kind: 'figure';
   /** Short word for the file name, unique in the plan, such as `pq2`. */
   readonly id: string;
   readonly title: string;
   /** What it shows, in one or two sentences, for readers who cannot see it. */
   readonly text: string;
+}
+
+/**
+ * Curves over two axes. Curves are samples of formulas for the eye; every number that the plan states is a value of its
+ * own, and a mark says which.
+ */
+export interface Chart extends FigureHead {
+  readonly form: 'chart';
   readonly x: FigureAxis;
   readonly y: FigureAxis;
   /** A second axis on the right, for curves that say so. */
@@ -60,6 +64,52 @@ export interface Figure {
   /** Points and positions with a label; a mark without `y` is an upright line. */
   readonly marks: readonly { readonly title: string; readonly x: number; readonly y?: number; readonly values: readonly string[] }[];
 }
+
+/**
+ * What lasts from when to when, a row each, from top to bottom. The drawing prints how long each bar lasts, in the unit of
+ * the axis, and the end of the last one as the total. A row without a bar prints its title only.
+ */
+export interface Timeline extends FigureHead {
+  readonly form: 'timeline';
+  /** Title and unit of the time axis, which begins at 0. */
+  readonly x: FigureAxis;
+  /** `strong` marks what governs; a row may have several bars. */
+  readonly rows: readonly {
+    readonly title: string;
+    readonly bars: readonly { readonly from: number; readonly to: number; readonly strong?: true; readonly values: readonly string[] }[];
+  }[];
+}
+
+/** What a shape of a drawing stands for; it sets colour and pattern, and its name in the legend. */
+export type ShapeRole = 'outline' | 'steel' | 'cavity' | 'slide' | 'feeder' | 'line' | 'bar';
+
+/**
+ * A shape of a drawing in the drawing's unit: y upwards, a box by its centre and size. A path of the role `line` is an open
+ * stroke, any other is closed and filled.
+ */
+export type Shape =
+  | { readonly shape: 'box'; readonly role: ShapeRole; readonly x: number; readonly y: number; readonly width: number; readonly height: number }
+  | { readonly shape: 'circle'; readonly role: ShapeRole; readonly x: number; readonly y: number; readonly diameter: number }
+  | { readonly shape: 'path'; readonly role: ShapeRole; readonly points: readonly FigurePoint[] };
+
+/** Something drawn to scale, such as the cavities in the die block between the tie bars. */
+export interface Drawing extends FigureHead {
+  readonly form: 'drawing';
+  readonly unit: Unit;
+  /** Name of each role that is drawn, for the legend, in its order. */
+  readonly roles: readonly { readonly role: ShapeRole; readonly title: string }[];
+  /** Drawn in this order, later ones over earlier ones. */
+  readonly shapes: readonly Shape[];
+  /**
+   * Dimension lines: from one point to another, with the value that is their length. `text` names it; the drawing adds
+   * length and unit, so it holds no number. The points lie on the edges measured: the drawing moves a level line above or
+   * below all shapes, an upright one to their left or right, whichever side the points are nearer to.
+   */
+  readonly dimensions: readonly { readonly from: FigurePoint; readonly to: FigurePoint; readonly text: string; readonly values: readonly string[] }[];
+}
+
+/** A drawing beside the plan. */
+export type Figure = Chart | Timeline | Drawing;
 
 export interface Section {
   readonly id: string;

@@ -1,5 +1,5 @@
 import { formatNumber, formatQuantity } from './format.ts';
-import type { Formula, FormulaInput, FormulaInputs, FormulaNumbers } from './formula.ts';
+import { type Formula, type FormulaInput, type FormulaInputs, type FormulaNumbers, fillIn } from './formula.ts';
 import { type RangeVerdict, Traced } from './traced.ts';
 import type { Unit } from './units.ts';
 
@@ -18,10 +18,11 @@ export class Refusal extends Error {
 }
 
 export type FormulaArguments<I extends FormulaInputs> = {
-  readonly [K in keyof I as I[K] extends { readonly default: number } ? never : K]: Traced<I[K]['unit']>;
+  readonly [K in keyof I as I[K] extends Optional ? never : K]: Traced<I[K]['unit']>;
 } & {
-  readonly [K in keyof I as I[K] extends { readonly default: number } ? K : never]?: Traced<I[K]['unit']> | undefined;
+  readonly [K in keyof I as I[K] extends Optional ? K : never]?: Traced<I[K]['unit']> | undefined;
 };
+type Optional = { readonly default: number } | { readonly otherwise: object };
 
 export interface Applied<U extends Unit> {
   readonly result: Traced<U>;
@@ -47,9 +48,9 @@ export function applyFormula<I extends FormulaInputs, O extends Unit>(
       if (traced.unit !== input.unit) throw new TypeError(`${formula.id}: ${name} must be in ${input.unit}, not ${traced.unit}`);
       parents.push(traced);
       numbers[name] = traced.value;
-    } else if (input.default !== undefined) numbers[name] = input.default;
-    else throw new TypeError(`${formula.id}: ${name} is missing`);
+    } else if (input.default === undefined && input.otherwise === undefined) throw new TypeError(`${formula.id}: ${name} is missing`);
   }
+  fillIn(formula, numbers);
   const checked = checkNumbers(formula as unknown as Formula, numbers, parents);
   const value = formula.compute(checked.numbers as FormulaNumbers<I>);
   if (!Number.isFinite(value)) {
@@ -63,7 +64,8 @@ export function applyFormula<I extends FormulaInputs, O extends Unit>(
 }
 
 /** Whether an input can have a value at all, inside the range of the formula or not. */
-export function isPossible({ domain = 'positive' }: FormulaInput, value: number): boolean {
+export function isPossible({ domain = 'positive', logical }: FormulaInput, value: number): boolean {
+  if (logical === true) return value === 0 || value === 1;
   return Number.isFinite(value) && (domain === 'any' || (domain === 'positive' ? value > 0 : value >= 0));
 }
 
@@ -87,12 +89,8 @@ export function checkNumbers(
     if (possible && value >= least && value <= greatest) continue;
     const shown = formatQuantity(value, input.unit);
     if (!possible) {
-      throw new Refusal(
-        code,
-        `${formula.title}: ${name} (${input.meaning}) is ${shown}, but must be ${(input.domain ?? 'positive') === 'positive' ? 'above 0' : 'a number of 0 or more'}`,
-        `give ${name} a possible value`,
-        values,
-      );
+      const must = input.logical === true ? 'true or false' : (input.domain ?? 'positive') === 'positive' ? 'above 0' : 'a number of 0 or more';
+      throw new Refusal(code, `${formula.title}: ${name} (${input.meaning}) is ${shown}, but must be ${must}`, `give ${name} a possible value`, values);
     }
     const sentence = `${name} = ${shown} lies outside ${formatNumber(least)} to ${formatQuantity(greatest, input.unit)}, where ${formula.title.toLowerCase()} (${formula.id}) holds`;
     if (formula.outside === 'refuse') throw new Refusal(code, sentence, `give ${name} a value inside the range, or pin ${formula.id}`, values);

@@ -12,6 +12,10 @@ export interface FormulaInput<U extends Unit = Unit> {
   readonly domain?: 'positive' | 'not-negative' | 'any';
   /** Taken when the input is not given. */
   readonly default?: number;
+  /** Worked out from the other inputs when it is not given, by an equation in their symbols. */
+  readonly otherwise?: { readonly equation: string; readonly compute: (numbers: Readonly<Record<string, number>>) => number };
+  /** A yes or a no: 1 or 0 in the equation, `true` or `false` as people write it. */
+  readonly logical?: true;
 }
 
 export type FormulaInputs = Readonly<Record<string, FormulaInput>>;
@@ -57,6 +61,20 @@ export interface Formula<I extends FormulaInputs = FormulaInputs, O extends Unit
 /** Declares a formula; the identity function that makes TypeScript infer the units as literal types. */
 export function defineFormula<const I extends FormulaInputs, const O extends Unit>(spec: Formula<I, O>): Formula<I, O> {
   return spec;
+}
+
+/** What an input that need not be given is otherwise, as people read it; undefined when it must be given. */
+export function otherwiseOf(input: FormulaInput): string | undefined {
+  if (input.otherwise !== undefined) return input.otherwise.equation;
+  if (input.default === undefined) return undefined;
+  return input.logical === true ? String(input.default === 1) : formatQuantity(input.default, input.unit);
+}
+
+/** Adds the inputs that were not given and need not be: first the defaults, then what follows from the others. */
+export function fillIn(formula: { readonly inputs: FormulaInputs }, numbers: Record<string, number>): void {
+  const inputs = Object.entries(formula.inputs).filter(([name]) => numbers[name] === undefined);
+  for (const [name, input] of inputs) if (input.default !== undefined) numbers[name] = input.default;
+  for (const [name, input] of inputs) if (input.otherwise !== undefined) numbers[name] = input.otherwise.compute(numbers);
 }
 
 /** The formula in one line: its symbol and how it follows from the equation. */

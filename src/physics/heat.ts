@@ -9,7 +9,7 @@ export const heatPerMass = defineFormula({
     gate_temperature: { symbol: 'T_i', unit: 'degC', meaning: 'metal temperature at the gate', range: [380, 1050], domain: 'any' },
     liquidus: { symbol: 'T_L', unit: 'degC', meaning: 'liquidus of the alloy', range: [375, 930], domain: 'any' },
     solidus: { symbol: 'T_S', unit: 'degC', meaning: 'solidus of the alloy', range: [370, 910], domain: 'any' },
-    eject_temperature: { symbol: 'T_e', unit: 'degC', meaning: 'mean temperature of the casting at ejection', range: [150, 600], domain: 'any' },
+    eject_temperature: { symbol: 'T_e', unit: 'degC', meaning: 'mean temperature of the casting at ejection', range: [150, 880], domain: 'any' },
     cp_liquid: { symbol: 'c_l', unit: 'J/(kg.K)', meaning: 'specific heat of the liquid', range: [300, 1500] },
     cp_solid: { symbol: 'c_s', unit: 'J/(kg.K)', meaning: 'specific heat of the solid', range: [300, 1200] },
     latent: { symbol: 'L_f', unit: 'kJ/kg', meaning: 'latent heat of fusion', range: [50, 700] },

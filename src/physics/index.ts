@@ -3,20 +3,47 @@ import * as cavities from './cavities.ts';
 import * as certificate from './certificate.ts';
 import * as clamp from './clamp.ts';
 import * as clampUse from './clamp-use.ts';
+import * as coolingCores from './cooling/cores.ts';
+import * as coolingFilm from './cooling/film.ts';
+import * as coolingFlow from './cooling/flow.ts';
+import * as coolingLines from './cooling/lines.ts';
+import * as coolingPlan from './cooling/plan.ts';
+import * as coolingRunning from './cooling/running.ts';
+import * as cycle from './cycle.ts';
+import * as cycleCheck from './cycle-check.ts';
+import * as cycleRate from './cycle-rate.ts';
 import * as die from './die.ts';
+import * as dieBlock from './die-block.ts';
+import * as dieCores from './die-cores.ts';
+import * as dieInsert from './die-insert.ts';
+import * as dieLife from './die-life.ts';
+import * as diePlates from './die-plates.ts';
 import * as dieSteel from './die-steel.ts';
+import * as dieSurface from './die-surface.ts';
 import * as draft from './draft.ts';
+import * as dwell from './dwell.ts';
+import * as ejectionArea from './ejection/area.ts';
+import * as ejectionForce from './ejection/force.ts';
+import * as ejectionForcePlan from './ejection/force-plan.ts';
+import * as ejectionPinCount from './ejection/pin-count.ts';
+import * as ejectionPins from './ejection/pins.ts';
+import * as ejectionStroke from './ejection/stroke.ts';
 import * as evacuation from './evacuation.ts';
 import * as fill from './fill.ts';
 import * as fillPlan from './fill-plan.ts';
 import * as fillet from './fillet.ts';
+import * as finish from './finish.ts';
 import * as gate from './gate.ts';
 import * as gatePlan from './gate-plan.ts';
 import * as gateShare from './gate-share.ts';
 import * as gooseneck from './gooseneck.ts';
 import * as heat from './heat.ts';
+import * as heatFace from './heat-face.ts';
+import * as heatPlan from './heat-plan.ts';
 import * as hole from './hole.ts';
+import * as impregnation from './impregnation.ts';
 import * as intensification from './intensification.ts';
+import * as lubricant from './lubricant.ts';
 import * as machine from './machine.ts';
 import * as metal from './metal.ts';
 import * as overflow from './overflow.ts';
@@ -45,6 +72,8 @@ import * as slowShotMotion from './slow-shot/motion.ts';
 import * as slowShotSpeed from './slow-shot/speed.ts';
 import * as slowShotTravel from './slow-shot/travel.ts';
 import * as slowShotWave from './slow-shot/wave.ts';
+import * as solidification from './solidification.ts';
+import * as sprayCooling from './spray-cooling.ts';
 import * as squeeze from './squeeze.ts';
 import * as thread from './thread.ts';
 import * as tolerance from './tolerance.ts';
@@ -63,6 +92,7 @@ const TOPICS: readonly Readonly<Record<string, unknown>>[] = [
   die,
   dieSteel,
   draft,
+  dwell,
   evacuation,
   fill,
   fillPlan,
@@ -110,6 +140,34 @@ const TOPICS: readonly Readonly<Record<string, unknown>>[] = [
   ventBalance,
   ventPlan,
   wall,
+  solidification,
+  coolingLines,
+  coolingFilm,
+  coolingPlan,
+  coolingCores,
+  coolingFlow,
+  coolingRunning,
+  heatPlan,
+  heatFace,
+  dieSurface,
+  ejectionArea,
+  ejectionForce,
+  ejectionForcePlan,
+  ejectionPins,
+  ejectionPinCount,
+  ejectionStroke,
+  diePlates,
+  dieBlock,
+  dieCores,
+  dieInsert,
+  dieLife,
+  cycle,
+  cycleCheck,
+  cycleRate,
+  finish,
+  impregnation,
+  lubricant,
+  sprayCooling,
 ];
 
 /** Every formula, sorted by id. Each is typed by its own inputs where it is defined; here they share the widest type. */

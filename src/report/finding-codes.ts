@@ -30,5 +30,6 @@ export const FINDING_CODES: Readonly<Record<string, string>> = {
   'calc/unknown-input': 'The formula has no input of this name.',
   'calc/missing-input': 'An input of the formula is missing.',
   'calc/input-twice': 'An input is given twice.',
+  'calc/not-true-or-false': 'The input is a yes or no. Write true or false.',
   'calc/wrong-result-unit': 'The result cannot be expressed in this unit.',
 };

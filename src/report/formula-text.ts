@@ -1,6 +1,6 @@
 import type { Calculation } from '../engine/calculate.ts';
 import { formatNumber, formatQuantity } from '../kernel/format.ts';
-import { equationOf, type Formula, type FormulaInput, substitute } from '../kernel/formula.ts';
+import { equationOf, type Formula, type FormulaInput, otherwiseOf, substitute } from '../kernel/formula.ts';
 import { convert, type Unit } from '../kernel/units.ts';
 import { alignRows } from './columns.ts';
 import { fieldsText } from './fields.ts';
@@ -35,14 +35,15 @@ function unitText(unit: Unit): string {
 
 function rangeText(input: FormulaInput): string {
   const [least, greatest] = input.range;
-  const range = `${formatNumber(least)} to ${formatQuantity(greatest, input.unit)}`;
-  return input.default === undefined ? range : `${range}, else ${formatQuantity(input.default, input.unit)}`;
+  const range = input.logical === true ? 'true or false' : `${formatNumber(least)} to ${formatQuantity(greatest, input.unit)}`;
+  const otherwise = otherwiseOf(input);
+  return otherwise === undefined ? range : `${range}, else ${otherwise}`;
 }
 
 /** The call to fill in and paste into a shell. */
 function exampleCall(formula: Formula): string {
   const args = Object.entries(formula.inputs)
-    .filter(([, input]) => input.default === undefined)
+    .filter(([, input]) => otherwiseOf(input) === undefined)
     .map(([name, input]) => (input.unit === '1' ? `${name}=NUMBER` : `${name}="NUMBER ${input.unit}"`));
   return `diewright calc ${[formula.id, ...args].join(' ')}`;
 }

@@ -29,7 +29,12 @@ function generator(seedText: string): () => number {
 function points(formula: Formula, count = POINTS): Numbers[] {
   const random = generator(formula.id);
   const draw = (): Numbers =>
-    Object.fromEntries(Object.entries(formula.inputs).map(([name, { range }]) => [name, range[0] + random() * (range[1] - range[0])]));
+    Object.fromEntries(
+      Object.entries(formula.inputs).map(([name, { range, logical }]) => {
+        const number = range[0] + random() * (range[1] - range[0]);
+        return [name, logical === true ? Math.round(number) : number];
+      }),
+    );
   const holds = (numbers: Numbers): boolean => (formula.requires ?? []).every((condition) => condition.holds(numbers));
   const found: Numbers[] = [];
   for (let tries = 0; found.length < count && tries < 400 * count; tries += 1) {

@@ -32,8 +32,10 @@ describe('explain FORMULA, for every formula of the catalogue', () => {
     for (const [name, input] of Object.entries(formula.inputs)) {
       const [least, greatest] = input.range;
       const unit = input.unit === '1' ? '' : ` ${input.unit}`;
-      const row = `${name} ${input.symbol} ${input.unit === '1' ? 'a pure number' : input.unit} ${formatNumber(least)} to ${formatNumber(greatest)}${unit}`;
-      const standard = input.default === undefined ? '' : `, else ${formatNumber(input.default)}${unit}`;
+      const range = input.logical === true ? 'true or false' : `${formatNumber(least)} to ${formatNumber(greatest)}${unit}`;
+      const row = `${name} ${input.symbol} ${input.unit === '1' ? 'a pure number' : input.unit} ${range}`;
+      const plain = input.logical === true ? String(input.default === 1) : `${formatNumber(input.default ?? 0)}${unit}`;
+      const standard = input.otherwise !== undefined ? `, else ${input.otherwise.equation}` : input.default === undefined ? '' : `, else ${plain}`;
       expect(text).toContain(`${row}${standard} ${input.meaning}`);
     }
     expect(text).toContain(`accuracy ${formula.accuracy}`);

@@ -8,7 +8,9 @@ import { checkFigureOption, figuresFor, refuseOverwriting } from '../../src/cli/
 import { writeTogether } from '../../src/cli/write-whole.ts';
 import { STARTER_PART } from '../../src/spec/starters.ts';
 import { handMade } from '../unit/report/hand-made.ts';
+import { FOUR_CAVITIES } from '../unit/report/hand-made-drawings.ts';
 import { GAS_TIME, PRESSURE_FLOW } from '../unit/report/hand-made-figures.ts';
+import { CYCLE_TIME } from '../unit/report/hand-made-timelines.ts';
 import { makeFolder } from './folder.ts';
 
 const plan = handMade({
@@ -66,6 +68,14 @@ describe('where figures go', () => {
     const { files, links } = await figuresFor(markdown('both.md'), [plan, plan], true, undefined);
     expect(files.map(({ path }) => path)).toEqual(['both-1-pressure-flow.svg', 'both-1-gas-time.svg', 'both-2-pressure-flow.svg', 'both-2-gas-time.svg']);
     expect(links.map((one) => one.get('gas-time'))).toEqual(['both-1-gas-time.svg', 'both-2-gas-time.svg']);
+  });
+
+  test('figures of every form are drawn', async () => {
+    const forms = handMade({ sections: [{ id: 'cycle', title: 'Cycle', blocks: [GAS_TIME, CYCLE_TIME, FOUR_CAVITIES] }] });
+    const { files, links } = await figuresFor(markdown('plan.md'), [forms], false, undefined);
+    expect(files.map(({ path }) => path)).toEqual(['plan-gas-time.svg', 'plan-cycle-time.svg', 'plan-four-cavities.svg']);
+    expect([...(links[0]?.values() ?? [])]).toEqual(files.map(({ path }) => path));
+    for (const { text } of files) expect(text).toMatch(/^<\?xml version="1.0" encoding="UTF-8"\?>\n<svg [\s\S]*<\/svg>\n$/);
   });
 
   test('other formats have none', async () => {

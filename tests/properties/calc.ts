@@ -1,16 +1,14 @@
 import fc from 'fast-check';
+import { fillIn } from '../../src/kernel/formula.ts';
 import { formulaById } from '../../src/physics/index.ts';
 
 /** The result of a formula by id; inputs left out take their defaults. */
 export function calc(id: string, inputs: Readonly<Record<string, number>>): number {
   const formula = formulaById(id);
   if (formula === undefined) throw new Error(`no formula ${id}`);
-  const numbers: Record<string, number> = {};
-  for (const [name, input] of Object.entries(formula.inputs)) {
-    const number = inputs[name] ?? input.default;
-    if (number === undefined) throw new Error(`${id}: ${name} is missing`);
-    numbers[name] = number;
-  }
+  const numbers: Record<string, number> = { ...inputs };
+  fillIn(formula, numbers);
+  for (const name of Object.keys(formula.inputs)) if (numbers[name] === undefined) throw new Error(`${id}: ${name} is missing`);
   return formula.compute(numbers);
 }
 

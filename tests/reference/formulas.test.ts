@@ -1,6 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checkNumbers } from '../../src/kernel/apply.ts';
+import { fillIn } from '../../src/kernel/formula.ts';
 import { FORMULAS, formulaById } from '../../src/physics/index.ts';
 import type { Case } from './case.ts';
 
@@ -28,8 +29,9 @@ describe.each([...new Set(all.map((one) => one.formula))].sort())('%s against fi
     if (formula === undefined) throw new Error(`no formula ${id}`);
     const known = Object.keys(formula.inputs);
     expect(Object.keys(one.inputs).filter((name) => !known.includes(name))).toEqual([]);
-    const numbers: Record<string, number> = {};
-    for (const [name, input] of Object.entries(formula.inputs)) numbers[name] = one.inputs[name] ?? input.default ?? Number.NaN;
+    const numbers: Record<string, number> = { ...one.inputs };
+    fillIn(formula, numbers);
+    for (const name of known) numbers[name] ??= Number.NaN;
     const { numbers: checked } = checkNumbers(formula, numbers);
     expect(Math.abs(formula.compute(checked) - one.expected)).toBeLessThanOrEqual(allowance(one));
   });

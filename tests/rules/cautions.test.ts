@@ -78,6 +78,9 @@ const TRIGGERS: readonly (readonly [condition: string, situation: Situation, ids
   ['clamp use above 85 %', { family: 'aluminium', clampUse: 85.1 }, ['machine/thin-clamp-margin', 'machine/parting-line-spit']],
   ['high pressure, cold chamber', { family: 'aluminium', pressure: 69.1 }, ['machine/high-pressure']],
   ['high pressure, hot chamber', { family: 'zinc', pressure: 31.1 }, ['machine/high-pressure']],
+  ['water in the lines', { family: 'zinc', medium: 'water' }, ['melt/cooling-water']],
+  ['hot oil in the lines', { family: 'aluminium', medium: 'oil' }, ['die/hot-oil']],
+  ['magnesium with oil in the lines', { family: 'magnesium', medium: 'oil' }, ['die/hot-oil', 'magnesium/water-lines']],
   ['vacuum', { family: 'aluminium', vent: 'vacuum' }, ['machine/vacuum', 'machine/parting-line-spit']],
   ['inserts placed before the shot', { family: 'aluminium', inserts: 1 }, ['handling/inserts']],
   ['slides', { family: 'zinc', pulls: 1 }, ['die/core-pulls', 'machine/crushing', 'machine/stored-energy']],
@@ -96,7 +99,6 @@ const TRIGGERS: readonly (readonly [condition: string, situation: Situation, ids
 /** What a first-pass plan cannot know yet stands as "if" in every plan. */
 const ALWAYS = [
   'die/beryllium-copper',
-  'die/hot-oil',
   'document/hold-point',
   'fume/die-lubricant',
   'fume/silica',
@@ -138,6 +140,9 @@ describe('triggers', () => {
     }
     expect(shown({ family: 'zinc', pressure: 31 })).not.toContain('machine/high-pressure');
     expect(shown({ family: 'zinc' })).not.toContain('machine/biscuit-burst');
+    expect(calm).not.toContain('die/hot-oil');
+    expect(shown({ family: 'aluminium', medium: 'oil' })).not.toContain('melt/cooling-water');
+    expect(shown({ family: 'magnesium', medium: 'water' })).not.toContain('melt/cooling-water');
     expect([...calm].filter((id) => /^substances\/(rohs|elv|jewellery|food|drinking)/.test(id))).toEqual([]);
   });
 

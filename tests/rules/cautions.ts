@@ -22,6 +22,7 @@ export const FAMILIES = ['zinc', 'zinc-aluminium', 'aluminium', 'magnesium', 'co
 export interface Situation {
   readonly family: string;
   readonly kind?: string;
+  readonly medium?: string;
   readonly vent?: string;
   readonly markets?: string;
   readonly use?: string;
@@ -39,6 +40,7 @@ export function shown(situation: Situation): Set<string> {
   text('alloy.family', situation.family);
   text('machine.kind', situation.kind ?? (['zinc', 'lead', 'tin'].includes(situation.family) ? 'hot-chamber' : 'cold-chamber'));
   text('vent.kind', situation.vent ?? 'plain');
+  text('cooling.medium', situation.medium ?? (['magnesium', 'copper'].includes(situation.family) ? 'oil' : 'water'));
   text('quality.markets', situation.markets ?? '');
   text('quality.use', situation.use ?? 'general');
   const from = { note: 'given by the test', status: 'practice' } as const;

@@ -1,10 +1,19 @@
 import type { Step } from '../step.ts';
 import { clampStep } from './clamp.ts';
+import { coolingStep } from './cooling/index.ts';
+import { cycleStep } from './cycle/index.ts';
+import { cycleRateStep } from './cycle-rate/index.ts';
 import { designStep } from './design/index.ts';
+import { dieStep } from './die/index.ts';
+import { dieSurfaceStep } from './die-surface/index.ts';
+import { ejectionStep } from './ejection/index.ts';
 import { fillStep } from './fill.ts';
+import { finishStep } from './finish/index.ts';
 import { gateStep } from './gate.ts';
 import { gooseneckStep } from './gooseneck.ts';
+import { heatStep } from './heat/index.ts';
 import { intensificationStep } from './intensification.ts';
+import { lubricantStep } from './lubricant/index.ts';
 import { machineStep } from './machine/index.ts';
 import { machineKindStep } from './machine-kind.ts';
 import { overflowStep } from './overflow.ts';
@@ -14,6 +23,7 @@ import { pq2Step } from './pq2/index.ts';
 import { runnerNetworkStep } from './runner-network/index.ts';
 import { shotStep } from './shot.ts';
 import { slowShotStep } from './slow-shot/index.ts';
+import { solidificationStep } from './solidification/index.ts';
 import { squeezeStep } from './squeeze.ts';
 import { ventStep } from './vent.ts';
 import { ventBalanceStep } from './vent-balance/index.ts';
@@ -38,6 +48,16 @@ export const WORK_ORDER: readonly Step[] = [
   porosityStep,
   slowShotStep,
   gooseneckStep,
+  solidificationStep,
+  cycleStep,
+  heatStep,
+  coolingStep,
+  cycleRateStep,
+  dieSurfaceStep,
+  ejectionStep,
+  lubricantStep,
+  dieStep,
+  finishStep,
 ];
 
 /** The order in which a plan is read. */
@@ -59,4 +79,14 @@ export const PRINT_ORDER: readonly Step[] = [
   overflowStep,
   ventStep,
   ventBalanceStep,
+  solidificationStep,
+  heatStep,
+  coolingStep,
+  dieSurfaceStep,
+  ejectionStep,
+  dieStep,
+  lubricantStep,
+  cycleStep,
+  cycleRateStep,
+  finishStep,
 ];

@@ -130,7 +130,7 @@ function show(ledger: Ledger): readonly Block[] {
   return [
     textBlock(
       cold
-        ? 'When the cavity is full the machine raises the metal pressure. It reaches the casting only while gate, runner and the core of the biscuit are liquid, so it must stand before the gate is frozen. The freezing time is a published range for one gate carried over by the square of the thickness; a heat solution of the gate is not part of this plan yet.'
+        ? 'When the cavity is full the machine raises the metal pressure. It reaches the casting only while gate, runner and the core of the biscuit are liquid, so it must stand before the gate is frozen. The freezing time is a published range for one gate carried over by the square of the thickness; the heat solution of the gate stands in the section on solidification.'
         : 'A hot chamber has no intensifier: the static pressure of the fill phase presses after, through nozzle, sprue and gate, until the gate is frozen. It makes gas pores smaller and feeds the shrinkage that falls in that time; what freezes later is fed by nothing. The freezing time is a published range for one gate in aluminium, carried over by the square of the thickness and by the family.',
     ),
     ...valuesBlock(ledger, [

@@ -1,10 +1,18 @@
 import type { Unit } from '../../kernel/units.ts';
 import { ALLOY_WORDS } from './alloy.ts';
+import { COOLING_WORDS } from './cooling.ts';
+import { CYCLE_WORDS } from './cycle.ts';
 import type { NumberWord, TextWord, Word } from './define.ts';
 import { DESIGN_WORDS } from './design.ts';
+import { DIE_WORDS } from './die.ts';
+import { DIE_SURFACE_WORDS } from './die-surface.ts';
+import { EJECTION_WORDS } from './ejection.ts';
 import { FILL_WORDS } from './fill.ts';
+import { FINISH_WORDS } from './finish.ts';
 import { GATE_WORDS } from './gate.ts';
 import { GOOSENECK_WORDS } from './gooseneck.ts';
+import { HEAT_WORDS } from './heat.ts';
+import { LUBRICANT_WORDS } from './lubricant.ts';
 import { MACHINE_WORDS } from './machine.ts';
 import { PART_WORDS } from './part.ts';
 import { PARTING_WORDS } from './parting.ts';
@@ -13,6 +21,7 @@ import { PQ2_WORDS } from './pq2.ts';
 import { RUNNER_NETWORK_WORDS } from './runner-network.ts';
 import { SHOT_WORDS } from './shot.ts';
 import { SLOW_SHOT_WORDS } from './slow-shot.ts';
+import { SOLIDIFICATION_WORDS } from './solidification.ts';
 import { SQUEEZE_WORDS } from './squeeze.ts';
 import { VENT_WORDS } from './vent.ts';
 import { VENT_BALANCE_WORDS } from './vent-balance.ts';
@@ -36,6 +45,15 @@ export const VOCABULARY = {
   ...INTENSIFICATION_WORDS,
   ...POROSITY_WORDS,
   ...MACHINE_WORDS,
+  ...SOLIDIFICATION_WORDS,
+  ...HEAT_WORDS,
+  ...COOLING_WORDS,
+  ...DIE_SURFACE_WORDS,
+  ...CYCLE_WORDS,
+  ...EJECTION_WORDS,
+  ...DIE_WORDS,
+  ...FINISH_WORDS,
+  ...LUBRICANT_WORDS,
 } as const satisfies Readonly<Record<string, Word>>;
 
 type Words = typeof VOCABULARY;

@@ -1,7 +1,7 @@
 import { type ScaleLinear, scaleLinear } from 'd3-scale';
-import type { Figure } from '../../engine/plan.ts';
+import type { FigureAxis } from '../../engine/plan.ts';
 import { FONT_SIZE } from './style.ts';
-import { textWidth } from './text-size.ts';
+import { shorten, textWidth } from './text-size.ts';
 
 /** An axis of a figure before it has a place: where it begins and ends, and its round ticks. */
 export interface AxisRange {
@@ -12,60 +12,27 @@ export interface AxisRange {
 
 export type Scale = ScaleLinear<number, number>;
 
-export interface Ranges {
-  readonly x: AxisRange;
-  readonly y: AxisRange;
-  readonly right?: AxisRange;
-}
-
 const TICKS_ACROSS = 8;
-const TICKS_UP = 6;
-/** Least pixels between two numbers below the plot, and the width that every plot has. */
+/** Least pixels between two numbers below the plot. */
 const NUMBER_GAP = 12;
-const SURE_WIDTH = 500;
-
-/** Ranges of the axes that hold every curve, area and mark, ending at round ticks. */
-export function rangesOf(figure: Figure): Ranges {
-  const { areas, curves, marks } = figure;
-  const left = [...areas, ...curves.filter((curve) => curve.axis !== 'right')].flatMap(({ points }) => points);
-  const right = curves.filter((curve) => curve.axis === 'right').flatMap(({ points }) => points);
-  const x = rangeAcross([...[...left, ...right].map(([at]) => at), ...marks.map((mark) => mark.x)]);
-  const y = roundRange([...left.map(([, at]) => at), ...marks.flatMap((mark) => (mark.y === undefined ? [] : [mark.y]))], TICKS_UP);
-  const heights = right.map(([, at]) => at);
-  return figure.right === undefined ? { x, y } : { x, y, right: rangeInSteps(heights, y.ticks.length - 1) };
-}
 
 /** As many ticks as there is room for their numbers. */
-function rangeAcross(values: readonly number[]): AxisRange {
+export function rangeAcross(values: readonly number[], width: number, size = FONT_SIZE): AxisRange {
   for (let count = TICKS_ACROSS; ; count -= 1) {
     const range = roundRange(values, count);
-    const widest = Math.max(...range.ticks.map(({ text }) => textWidth(text, FONT_SIZE)));
-    if (count === 1 || (widest + NUMBER_GAP) * (range.ticks.length - 1) <= SURE_WIDTH) return range;
+    const widest = Math.max(...range.ticks.map(({ text }) => textWidth(text, size)));
+    if (count === 1 || (widest + NUMBER_GAP) * (range.ticks.length - 1) <= width) return range;
   }
 }
 
-function roundRange(values: readonly number[], count: number): AxisRange {
+export function roundRange(values: readonly number[], count: number): AxisRange {
   const scale = scaleLinear().domain(extentOf(values)).nice(count);
   const [from, to] = scale.domain() as [number, number];
   return axisRange(from, to, scale.ticks(count));
 }
 
-/** A range with as many steps as the axis on the other side has, so that one grid serves both. */
-function rangeInSteps(values: readonly number[], steps: number): AxisRange {
-  const [least, greatest] = extentOf(values);
-  const power = 10 ** Math.floor(Math.log10((greatest - least) / steps));
-  for (const factor of [1, 2, 2.5, 5, 10, 20]) {
-    const step = factor * power;
-    const first = Math.floor(least / step + 1e-9);
-    if ((first + steps) * step < greatest - 1e-9 * step) continue;
-    const ticks = Array.from({ length: steps + 1 }, (_, i) => (first + i) * step);
-    return axisRange(first * step, (first + steps) * step, ticks);
-  }
-  throw new RangeError('no round step is wide enough');
-}
-
 /** Least and greatest value, with zero where it is near: an axis that begins elsewhere makes small changes look large. */
-function extentOf(values: readonly number[]): [number, number] {
+export function extentOf(values: readonly number[]): [number, number] {
   let least = Number.POSITIVE_INFINITY;
   let greatest = Number.NEGATIVE_INFINITY;
   for (const value of values) {
@@ -80,7 +47,7 @@ function extentOf(values: readonly number[]): [number, number] {
   return least === 0 ? [0, 1] : [Math.min(0, least), Math.max(0, least)];
 }
 
-function axisRange(from: number, to: number, ticks: readonly number[]): AxisRange {
+export function axisRange(from: number, to: number, ticks: readonly number[]): AxisRange {
   const step = ticks.length > 1 ? (ticks[1] as number) - (ticks[0] as number) : 1;
   return { from, to, ticks: ticks.map((value) => ({ value, text: tickText(value, step) })) };
 }
@@ -98,4 +65,10 @@ function tickText(value: number, step: number): string {
 /** Pixels of a value: from `start` at the beginning of the range to `end` at its end. */
 export function scaleOf(range: AxisRange, start: number, end: number): Scale {
   return scaleLinear().domain([range.from, range.to]).range([start, end]);
+}
+
+/** Quantity and unit, as in `Pressure, MPa`. The unit stays where a long title has to be cut. */
+export function axisTitle({ title, unit }: FigureAxis, room: number, size = FONT_SIZE): string {
+  const end = unit === '1' ? '' : `, ${unit}`;
+  return shorten(title, room - textWidth(end, size), size) + end;
 }

@@ -42,8 +42,8 @@ export function straight(pen: Pen, look: string, [x1, y1]: Pixel, [x2, y2]: Pixe
   element(pen, 'line', { class: look, x1, y1, x2, y2 });
 }
 
-/** The root of a drawing with what a reader who cannot see it is told. */
-export function drawing(width: number, height: number, id: string, title: string, description: string): Pen {
+/** The root of a picture with what a reader who cannot see it is told. */
+export function picture(width: number, height: number, id: string, title: string, description: string): Pen {
   const root = create({ version: '1.0', encoding: 'UTF-8' }).ele('http://www.w3.org/2000/svg', 'svg', {
     viewBox: `0 0 ${width} ${height}`,
     width: String(width),

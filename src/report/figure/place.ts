@@ -15,13 +15,22 @@ export interface Spot {
   readonly x: number;
   readonly y: number;
   readonly anchor: Anchor;
+  /** Read from bottom to top. */
+  readonly turned?: true;
 }
 
 export type Pixel = readonly [x: number, y: number];
 
+/** From the base line of a text to the middle of its digits, in shares of the font size. */
+export const MIDDLE_OF_DIGITS = 0.36;
+
 /** The box that a text fills. */
-export function textBox(text: string, size: number, { x, y, anchor }: Spot): Box {
+export function textBox(text: string, size: number, { x, y, anchor, turned }: Spot): Box {
   const width = textWidth(text, size);
+  if (turned === true) {
+    const bottom = anchor === 'start' ? y : anchor === 'end' ? y + width : y + width / 2;
+    return { left: x - 0.78 * size, top: bottom - width, right: x + 0.24 * size, bottom };
+  }
   const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2;
   return { left, top: y - 0.78 * size, right: left + width, bottom: y + 0.24 * size };
 }

@@ -1,85 +1,41 @@
-/**
- * Colours for curves, light and dark. They differ in lightness as well as in hue, so that readers who lack one kind of
- * cone tell them apart; dash patterns do the same without colour. Labels are written in the colour of their curve, so
- * the contrast against the ground is at least 4.5 to 1 (WCAG 2.2, 1.4.3).
- */
-export const CURVE_COLOURS: readonly (readonly [light: string, dark: string])[] = [
-  ['#0020c2', '#479dff'],
-  ['#771b0d', '#e84930'],
-  ['#0f8558', '#57ff9d'],
-  ['#580075', '#f6e3fc'],
-  ['#946c00', '#fab700'],
-  ['#282a2f', '#838995'],
-];
+/** Light or dark, as an index into a pair of colours. */
+export type Scheme = 0 | 1;
+export type Colour = readonly [light: string, dark: string];
 
-const AREA_COLOURS: readonly (readonly [light: string, dark: string])[] = [
-  ['#0f8558', '#57ff9d'],
-  ['#946c00', '#fab700'],
-  ['#0020c2', '#479dff'],
-];
+export const GROUND: Colour = ['#ffffff', '#14171c'];
+export const INK: Colour = ['#1c2026', '#e8eaee'];
+export const FAINT: Colour = ['#5a616b', '#a5adb8'];
+export const GRID: Colour = ['#e1e4e9', '#2d333c'];
 
-export const GROUND = ['#ffffff', '#14171c'] as const;
-export const INK = ['#1c2026', '#e8eaee'] as const;
-const FAINT = ['#5a616b', '#a5adb8'] as const;
-const GRID = ['#e1e4e9', '#2d333c'] as const;
-
-/** Patterns of curves drawn as whole lines: all but the first have short gaps, in strokes too long to read as dashed. */
-const WHOLE = ['', '22 3', '16 3 2 3', '12 3 2 3 2 3'];
-/** Patterns of curves that the plan asks to have dashed. */
-const DASHED = ['6 4', '2 3', '7 3 2 3', '4 2 1 2'];
-const AREA_EDGES = ['', '5 3', '1 3'];
-
+/** Size of text in charts. */
 export const FONT_SIZE = 13;
+/** Size of text in figures that are often shown at half their width. */
+export const LARGE_SIZE = 15;
 export const TITLE_SIZE = 15;
 const FONT = 'system-ui, sans-serif';
 
-const turn = <T>(list: readonly T[], index: number): T => list[index % list.length] as T;
-
-/** Dash pattern of the curve that is the `index`-th of its kind, whole or dashed. */
-export function dashOf(index: number, dashed: boolean): string {
-  return turn(dashed ? DASHED : WHOLE, index);
-}
-
-export function areaEdge(index: number): string {
-  return turn(AREA_EDGES, index);
-}
-
-/** Classes of the curve at this place in the figure: of its line and of its label. */
-export function curveClass(index: number): { readonly line: string; readonly label: string } {
-  const number = (index % CURVE_COLOURS.length) + 1;
-  return { line: `curve c${number}`, label: `label k${number}` };
-}
-
-export function areaClass(index: number): string {
-  return `area a${(index % AREA_COLOURS.length) + 1}`;
+interface Style {
+  readonly size?: number;
+  /** What does not change with the scheme. */
+  readonly rules: readonly string[];
+  readonly colours: (scheme: Scheme) => readonly string[];
 }
 
 /** The style sheet of a figure: what does not change, the light colours, and the dark ones where the reader has them. */
-export function styleSheet(): string {
+export function styleSheet({ size = FONT_SIZE, rules, colours }: Style): string {
+  const scheme = (of: Scheme): string[] => [
+    `.ground { fill: ${GROUND[of]}; }`,
+    `text { fill: ${INK[of]}; } .tick, .axis-title { fill: ${FAINT[of]}; }`,
+    `.label { stroke: ${GROUND[of]}; }`,
+    ...colours(of),
+  ];
   return [
-    `text { font-family: ${FONT}; font-size: ${FONT_SIZE}px; }`,
+    `text { font-family: ${FONT}; font-size: ${size}px; }`,
     `.title { font-size: ${TITLE_SIZE}px; font-weight: 600; }`,
     '.middle { text-anchor: middle; } .end { text-anchor: end; }',
     '.label { paint-order: stroke; stroke-width: 4px; stroke-linejoin: round; }',
-    '.grid, .axis, .upright, .leader, .curve { fill: none; }',
-    '.grid, .axis, .upright, .leader { stroke-width: 1px; }',
-    '.upright { stroke-dasharray: 3 3; }',
-    '.curve { stroke-width: 2.2px; stroke-linejoin: round; stroke-linecap: butt; }',
-    '.area { fill-opacity: 0.16; stroke-width: 1px; }',
-    '.mark { stroke-width: 1.5px; }',
-    ...colours(0),
-    `@media (prefers-color-scheme: dark) {\n${colours(1).join('\n')}\n}`,
+    ...rules,
+    ...scheme(0),
+    `@media (prefers-color-scheme: dark) {\n${scheme(1).join('\n')}\n}`,
   ].join('\n');
-}
-
-function colours(scheme: 0 | 1): string[] {
-  return [
-    `.ground { fill: ${GROUND[scheme]}; }`,
-    `text { fill: ${INK[scheme]}; } .tick, .axis-title { fill: ${FAINT[scheme]}; }`,
-    `.label { stroke: ${GROUND[scheme]}; }`,
-    `.grid { stroke: ${GRID[scheme]}; } .axis, .upright, .leader { stroke: ${FAINT[scheme]}; }`,
-    `.mark { fill: ${INK[scheme]}; stroke: ${GROUND[scheme]}; }`,
-    CURVE_COLOURS.map((pair, i) => `.c${i + 1} { stroke: ${pair[scheme]}; } .k${i + 1} { fill: ${pair[scheme]}; }`).join('\n'),
-    AREA_COLOURS.map((pair, i) => `.a${i + 1} { fill: ${pair[scheme]}; stroke: ${pair[scheme]}; }`).join('\n'),
-  ];
 }

@@ -4,7 +4,26 @@ import { originText } from '../words.ts';
 import { paragraph, part, strong, table } from './nodes.ts';
 
 /** Decisions that only pick a row of a table: nothing that an engineer would look for on the first page. */
-const MINOR: ReadonlySet<string> = new Set(['fill.demand', 'fill.group']);
+const MINOR: ReadonlySet<string> = new Set([
+  'fill.demand',
+  'fill.group',
+  'solidification.limit',
+  'heat.duty',
+  'die.steel-group',
+  'die.intricacy',
+  'die.steel-grade',
+  'die.insert-layout',
+  'ejection.pin-ends',
+  'ejection.pins-by',
+  'ejection.return',
+  'cycle.path',
+  'cycle.removal',
+  'lubricant.kind',
+  'lubricant.plunger',
+  'finish.cooling',
+  'finish.impregnation',
+  'finish.press-drive',
+]);
 /** What else was looked at stands in a table of these decisions' own sections, with its figures. */
 const SHOWN_IN_SECTION: ReadonlySet<string> = new Set(['parting.die-opening', 'machine.model']);
 

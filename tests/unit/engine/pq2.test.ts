@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Figure } from '../../../src/engine/plan.ts';
+import type { Chart } from '../../../src/engine/plan.ts';
 import { pq2Step } from '../../../src/engine/steps/pq2/index.ts';
 import { example, exampleWithout, plantWith } from './pq2-plant.ts';
 import { figure, findingsOf, LEVER, LID, workTo } from './work-to.ts';
@@ -156,11 +156,11 @@ describe('hot chamber', () => {
 });
 
 describe('figure', () => {
-  const drawn = (pins: Readonly<Record<string, string>>): Figure | undefined =>
-    pq2Step.show(workTo('pq2', example(pins), PLANT)).find((block): block is Figure => block.kind === 'figure');
+  const drawn = (pins: Readonly<Record<string, string>>): Chart | undefined =>
+    pq2Step.show(workTo('pq2', example(pins), PLANT)).find((block): block is Chart => block.kind === 'figure' && block.form === 'chart');
 
   test('draws both lines, the die line for two more coefficients dashed, and three points', () => {
-    const shown = drawn({}) as Figure;
+    const shown = drawn({}) as Chart;
     expect([shown.x.unit, shown.y.unit]).toEqual(['l/s', 'MPa']);
     expect(shown.curves.map((curve) => curve.dashed === true)).toEqual([false, false, true, true]);
     const [machine, die, poor, good] = shown.curves.map((curve) => curve.points) as [Points, Points, Points, Points];
@@ -178,7 +178,7 @@ describe('figure', () => {
     ]);
   });
   test('the window lies between its four bounds and touches each of them', () => {
-    const points = (drawn({}) as Figure).areas[0]?.points as Points;
+    const points = (drawn({}) as Chart).areas[0]?.points as Points;
     for (const [flow, pressure] of points) {
       expect(flow).toBeGreaterThanOrEqual(6.25 - 1e-9);
       expect(pressure).toBeGreaterThanOrEqual(4.5 - 1e-9);
@@ -191,10 +191,10 @@ describe('figure', () => {
   });
   test('the line of the machine may cut off its upper corner, or close it', () => {
     // Throttled to 40 %, 7.70 l/s dry: at 6.25 l/s 19.1 MPa are left; to 35 %, 6.73 l/s: 7.8 MPa; to 30 %, 5.77 l/s: none.
-    expect((drawn({ 'pq2.throttle': '40 %' }) as Figure).areas[0]?.points[1]).toEqual([6.25, 18]);
-    const cut = (drawn({ 'pq2.throttle': '35 %' }) as Figure).areas[0]?.points as Points;
+    expect((drawn({ 'pq2.throttle': '40 %' }) as Chart).areas[0]?.points[1]).toEqual([6.25, 18]);
+    const cut = (drawn({ 'pq2.throttle': '35 %' }) as Chart).areas[0]?.points as Points;
     expect(Math.max(...cut.map(([, y]) => y))).toBeCloseTo(7.75, 1);
-    expect((drawn({ 'pq2.throttle': '30 %' }) as Figure).areas).toEqual([]);
+    expect((drawn({ 'pq2.throttle': '30 %' }) as Chart).areas).toEqual([]);
   });
 });
 type Point = readonly [number, number];

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Figure } from '../../../src/engine/plan.ts';
+import type { Chart } from '../../../src/engine/plan.ts';
 import { slowShotStep } from '../../../src/engine/steps/slow-shot/index.ts';
 import { workWave } from '../../../src/engine/steps/slow-shot/wave.ts';
 import { figure, findingsOf, LEVER, LID, type SmallPart, workTo } from './work-to.ts';
@@ -100,10 +100,10 @@ describe('sleeve of 70 x 400 mm, 52.37 % full, worked by hand', () => {
   });
 
   test('the figure runs over the whole travel, with speeds and positions of the plan', () => {
-    const drawn = slowShotStep.show(ledger).filter((block): block is Figure => block.kind === 'figure');
+    const drawn = slowShotStep.show(ledger).filter((block): block is Chart => block.kind === 'figure' && block.form === 'chart');
     expect(drawn.map(({ id }) => id)).toEqual(['shot-profile']);
-    const { curves, marks, right } = drawn[0] as Figure;
-    const [speed, pressure] = curves.map((curve) => curve.points) as [Figure['curves'][number]['points'], Figure['curves'][number]['points']];
+    const { curves, marks, right } = drawn[0] as Chart;
+    const [speed, pressure] = curves.map((curve) => curve.points) as [Chart['curves'][number]['points'], Chart['curves'][number]['points']];
     expect(speed.map(([x]) => x)).toEqual(speed.map(([x]) => x).sort((a, b) => a - b));
     expect(Math.max(...speed.map(([, v]) => v))).toBeCloseTo(figure(ledger, 'sleeve.fast-speed'), 9);
     expect(speed[0]).toEqual([0, 0]);
@@ -185,7 +185,7 @@ describe('the wave', () => {
     expect(figure(ledger, 'slow-shot.wave-share')).toBeLessThan(1);
     expect(Math.abs(figure(ledger, 'slow-shot.wave-head') - 100)).toBeLessThan(3);
     expect(own(ledger)).toEqual([]);
-    const drawn = slowShotStep.show(ledger).filter((block): block is Figure => block.kind === 'figure');
+    const drawn = slowShotStep.show(ledger).filter((block): block is Chart => block.kind === 'figure' && block.form === 'chart');
     expect(drawn.map(({ id }) => id)).toEqual(['shot-profile', 'wave']);
   });
   test('of a slow one closes over air, and of a fast one is thrown back from the roof', () => {

@@ -50,7 +50,7 @@ describe('chill vents of an aluminium casting, worked by hand', () => {
   });
 
   test('the figure has the planned kind solid, the others dashed, and the mark at nine tenths of the stroke', () => {
-    const [drawing] = ventBalanceStep.show(ledger).flatMap((block) => (block.kind === 'figure' ? [block] : []));
+    const [drawing] = ventBalanceStep.show(ledger).flatMap((block) => (block.kind === 'figure' && block.form === 'chart' ? [block] : []));
     expect(drawing?.id).toBe('cavity-gas');
     expect(drawing?.curves.map((curve) => [curve.title, curve.dashed ?? false])).toEqual([
       ['chill vents, planned', false],

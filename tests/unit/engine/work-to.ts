@@ -19,6 +19,7 @@ export interface SmallPart {
   readonly volume: number;
   readonly wall: number;
   readonly least?: number;
+  readonly greatest?: number;
   readonly area: number;
   readonly envelope?: readonly [number, number, number];
   readonly partingLine?: number;
@@ -38,7 +39,7 @@ export function partText(part: SmallPart): string {
     `  volume: ${part.volume} cm3`,
     `  envelope: [${x} mm, ${y} mm, ${z} mm]`,
     `  projected_area: { z: ${part.area} cm2 }`,
-    `  wall: { nominal: ${part.wall} mm${part.least === undefined ? '' : `, least: ${part.least} mm`} }`,
+    `  wall: { nominal: ${part.wall} mm${part.least === undefined ? '' : `, least: ${part.least} mm`}${part.greatest === undefined ? '' : `, greatest: ${part.greatest} mm`} }`,
     '  die_opening: z',
     ...(part.partingLine === undefined ? [] : [`  parting_line: ${part.partingLine} mm`]),
     ...(part.quality === undefined ? [] : [`quality: { ${part.quality} }`]),

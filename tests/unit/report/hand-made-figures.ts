@@ -1,4 +1,4 @@
-import type { Figure, FigurePoint } from '../../../src/engine/plan.ts';
+import type { Chart, FigurePoint } from '../../../src/engine/plan.ts';
 import { NASTY } from './hand-made.ts';
 
 /** Samples of a function, for the eye; the forms are only like those of the trade and stand for no machine. */
@@ -13,8 +13,9 @@ const machine = (most: number, stall: number) => samples(0, most, 60, (q) => sta
 const die = (factor: number) => samples(0, 28, 60, (q) => 0.055 * factor * q * q);
 
 /** Pressure against flow: machine lines, die lines, the window, the planned point. */
-export const PRESSURE_FLOW: Figure = {
+export const PRESSURE_FLOW: Chart = {
   kind: 'figure',
+  form: 'chart',
   id: 'pressure-flow',
   title: 'Metal pressure against flow',
   text: 'Machine lines fall and die lines rise; the planned point lies in the window between the least and the greatest gate velocity.',
@@ -60,8 +61,9 @@ const speed: FigurePoint[] = [
 ];
 
 /** Speed and pressure against stroke: a right axis and upright lines at the positions. */
-export const STROKE_PROFILE: Figure = {
+export const STROKE_PROFILE: Chart = {
   kind: 'figure',
+  form: 'chart',
   id: 'stroke-profile',
   title: 'Plunger speed and metal pressure against stroke',
   text: 'The plunger starts slowly, brings the metal to the gate, fills the cavity fast and is then intensified.',
@@ -97,8 +99,9 @@ export const STROKE_PROFILE: Figure = {
 };
 
 /** A curve over time, with a bound as an upright line and a point whose name is full of signs. */
-export const GAS_TIME: Figure = {
+export const GAS_TIME: Chart = {
   kind: 'figure',
+  form: 'chart',
   id: 'gas-time',
   title: 'Gas pressure in the cavity over the fill',
   text: `Gas pressure rises while the metal comes in; ${NASTY}`,
@@ -117,7 +120,7 @@ export const GAS_TIME: Figure = {
 };
 
 /** What no step should draw, and must not break the drawing: nothing at all, gaps, one point, long names, many lines. */
-export const ODD: readonly Figure[] = [
+export const ODD: readonly Chart[] = [
   { ...GAS_TIME, id: 'nothing', curves: [], marks: [] },
   {
     ...GAS_TIME,
@@ -163,7 +166,7 @@ export const ODD: readonly Figure[] = [
 ];
 
 /** Three ends and a mark within a few pixels, in a corner, since one point lies far away. */
-export const CORNER: Figure = {
+export const CORNER: Chart = {
   ...PRESSURE_FLOW,
   id: 'corner',
   areas: [],
@@ -179,4 +182,4 @@ export const CORNER: Figure = {
   ],
 };
 
-export const FIGURES: readonly Figure[] = [PRESSURE_FLOW, STROKE_PROFILE, GAS_TIME, CORNER];
+export const FIGURES: readonly Chart[] = [PRESSURE_FLOW, STROKE_PROFILE, GAS_TIME, CORNER];

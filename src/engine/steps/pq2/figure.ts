@@ -2,7 +2,7 @@ import { velocityFromFlow } from '../../../physics/gate.ts';
 import { diePressure } from '../../../physics/pq2.ts';
 import { machineFlow, machinePressure } from '../../../physics/pq2-window.ts';
 import type { Ledger } from '../../ledger.ts';
-import type { Block, Figure, FigurePoint } from '../../plan.ts';
+import type { Block, Chart, FigurePoint } from '../../plan.ts';
 import { SPREAD } from './lines.ts';
 
 /** Points of each curve; the lines are parabolas, which so many show smooth. */
@@ -29,7 +29,7 @@ export function pq2Figure(ledger: Ledger): Block[] {
       ? []
       : [{ title: item === 'low' ? 'Die, poorer discharge' : 'Die, better discharge', points: dieLine(lines, other), dashed: true as const }];
   });
-  const mark = (title: string, x: string, y: string): Figure['marks'] => {
+  const mark = (title: string, x: string, y: string): Chart['marks'] => {
     const [flow, pressure] = [number(x), number(y)];
     return flow === undefined || pressure === undefined ? [] : [{ title, x: flow, y: pressure, values: [x, y] }];
   };
@@ -37,6 +37,7 @@ export function pq2Figure(ledger: Ledger): Block[] {
   return [
     {
       kind: 'figure',
+      form: 'chart',
       id: 'pq2',
       title: 'Metal pressure over flow (PQ²)',
       text: 'The line of the machine falls from the static pressure to the dry-shot flow, the line of the die rises from nothing; they cross where this machine fills this die. The window is bounded by the longest fill time, the least and the greatest gate velocity and the line of the machine; the planned point should lie in it.',

@@ -33,6 +33,7 @@ export function shotFigure(ledger: Ledger): Block[] {
   return [
     {
       kind: 'figure',
+      form: 'chart',
       id: 'shot-profile',
       title: 'Plunger speed and metal pressure over the travel',
       text: 'The plunger closes the pour hole slowly, gathers speed until the wave fills the section of the sleeve, keeps that speed until the air is out, and then accelerates to the fast shot; it is braked before the cavities are full. The metal pressure is that of the gates while they run, and the planned one of the full die at the end.',
@@ -84,6 +85,7 @@ export function waveFigure(ledger: Ledger): Block[] {
   return [
     {
       kind: 'figure',
+      form: 'chart',
       id: 'wave',
       title: 'Surface of the metal in the sleeve',
       text: 'Depth of the metal along the sleeve while the plunger, at the left end of each line, moves towards the die end. The air leaves at the top of the die end; what is behind a crest that reaches the roof stays in.',

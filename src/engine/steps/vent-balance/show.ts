@@ -111,6 +111,7 @@ function figure(ledger: Ledger, kind: Kind): Figure[] {
   return [
     {
       kind: 'figure',
+      form: 'chart',
       id: 'cavity-gas',
       title: 'Gas pressure in the cavity',
       text: 'Absolute gas pressure in the cavity over the fill, with the vents planned and, dashed, with the other kinds of venting; the mark is the pressure left at nine tenths of the stroke. A curve that ends early goes on rising above the drawing.',

@@ -1,0 +1,37 @@
+import { choose } from '../../choose.ts';
+import type { Ledger } from '../../ledger.ts';
+import type { Step } from '../../step.ts';
+import { fileCores } from './cores.ts';
+import { fileCoolant, fileFlow, fileLine } from './flow.ts';
+import { fileLayout, fileReach, fileSurface } from './layout.ts';
+import { fileCycle, fileLines, fileShares } from './parts.ts';
+import { filePump, fileRunning, fileTemperature } from './running.ts';
+import { show } from './show.ts';
+
+/**
+ * Cooling of the die: the coolant, the lines of both halves and the slides, the flow in them, how warm the coolant runs,
+ * the shortest cycle that they hold, and what each core needs.
+ */
+export const coolingStep: Step = {
+  id: 'cooling',
+  title: 'Cooling of the die',
+  work: (ledger) => {
+    const attempt = ledger.attempt.bind(ledger);
+    attempt('cooling.surface', 'Mean temperature of the die surface', () => fileSurface(ledger));
+    attempt('cooling.line-depth', 'Layout of the lines', () => fileLayout(ledger));
+    ledger.setText('cooling.water-reach', 'yes', { at: ledger.part.alloy.at });
+    attempt('cooling.least-heat', 'Heat of one line in each half with hot water', () => fileReach(ledger));
+    attempt('cooling.medium', 'Coolant', () => choose(ledger, 'cooling.medium'));
+    attempt('cooling.coolant-least', 'Properties of the coolant', () => fileCoolant(ledger));
+    attempt('cooling.share', 'Shares of halves and slides', () => fileShares(ledger));
+    attempt('cooling.flow', 'Flow of a circuit', () => fileFlow(ledger));
+    attempt('cooling.line-conductance', 'Heat of one line', () => fileLine(ledger));
+    attempt('cooling.length', 'Lines of halves and slides', () => fileLines(ledger));
+    attempt('cooling.cycle-least', 'Shortest cycle that the lines hold', () => fileCycle(ledger));
+    attempt('cooling.coolant-temperature', 'Coolant temperature to run', () => fileTemperature(ledger));
+    attempt('cooling.running-heat', 'Lines as they run', () => fileRunning(ledger));
+    attempt('cooling.pressure-drop', 'Pressure and flow of the cooling unit', () => filePump(ledger));
+    attempt('cooling.core', 'Cooling of the cores', () => fileCores(ledger));
+  },
+  show: (ledger: Ledger) => show(ledger),
+};

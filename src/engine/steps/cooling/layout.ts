@@ -1,0 +1,74 @@
+import type { Traced } from '../../../kernel/traced.ts';
+import { lineField, lineHeat, linePitch, linesThatFit, rowShapeFactor, steelConductance } from '../../../physics/cooling/lines.ts';
+import { laidLength, surfaceTemperature, totalConductance } from '../../../physics/cooling/plan.ts';
+import { surfaceExcess } from '../../../physics/die-surface.ts';
+import type { Ledger } from '../../ledger.ts';
+
+/** Mean temperature of the die surface over the cycle. It lies above the one before the shot by what the pulses of heat make. */
+export function fileSurface(ledger: Ledger): void {
+  const excess = ledger.maybe('cooling.surface-excess') ?? ledger.attempt('cooling.surface-excess', 'Mean die surface temperature', () => pulses(ledger));
+  ledger.apply(surfaceTemperature, { before: ledger.value('fill.die-temperature'), ...(excess === undefined ? {} : { excess }) }, { id: 'cooling.surface' });
+}
+
+function pulses(ledger: Ledger): Traced<'K'> {
+  return ledger.apply(surfaceExcess, {
+    heat: ledger.value('heat.per-area'),
+    cycle: ledger.value('cycle.elements-time'),
+    die_conductivity: ledger.value('cooling.steel-conductivity'),
+    die_density: ledger.value('cooling.steel-density'),
+    die_specific_heat: ledger.value('cooling.steel-specific-heat'),
+  });
+}
+
+/** Diameter, depth and pitch of the lines, and how many of them lie side by side under the field of cavities and runner. */
+export function fileLayout(ledger: Ledger): void {
+  const at = { family: ledger.alloy.family };
+  const diameter = ledger.look('cooling/line', 'diameter', { side: ledger.value('part.side-a') }, 'cooling.line-diameter');
+  ledger.look('cooling/layout', 'depth_least', at, 'cooling.depth-least');
+  ledger.look('cooling/layout', 'depth_greatest', at, 'cooling.depth-greatest');
+  const depth = ledger.look('cooling/layout', 'depth_used', at, 'cooling.line-depth');
+  const pitch = ledger.apply(linePitch, {
+    diameter,
+    depth,
+    diameter_least: ledger.look('cooling/layout', 'pitch_diameter_least', at, 'cooling.pitch-diameter-least'),
+    diameter_greatest: ledger.look('cooling/layout', 'pitch_diameter_greatest', at, 'cooling.pitch-diameter-greatest'),
+    depth_least: ledger.look('cooling/layout', 'pitch_depth_least', at, 'cooling.pitch-depth-least'),
+    depth_greatest: ledger.look('cooling/layout', 'pitch_depth_greatest', at, 'cooling.pitch-depth-greatest'),
+  });
+  const [length, across] = field(ledger, depth);
+  ledger.put(across.as('cooling.field-across', 'the shorter side of the field'));
+  const each = ledger.put(length.in('m').as('cooling.line-length', 'lines run along the longer side of the field'));
+  ledger.apply(linesThatFit, { field: across, pitch, depth: ledger.value('part.depth') });
+  const shape = ledger.apply(rowShapeFactor, { length: each, diameter, depth, pitch });
+  ledger.apply(steelConductance, { shape, conductivity: ledger.value('cooling.steel-conductivity') });
+}
+
+/** Longer and shorter side of the field that the lines serve. The sprue of a hot chamber leaves nothing to cool beside the cavities. */
+function field(ledger: Ledger, depth: Traced<'mm'>): readonly [Traced<'mm'>, Traced<'mm'>] {
+  const steel = ledger.value('die.steel-around');
+  const rest = ledger.text('machine.chamber') === 'hot' ? ledger.value('die.feeder-allowance') : undefined;
+  const width = ledger.apply(lineField, { block: ledger.value('die.block-width'), steel, depth }, { id: 'cooling.field-width' });
+  const height = ledger.apply(
+    lineField,
+    { block: ledger.value('die.block-height'), steel, depth, ...(rest === undefined ? {} : { rest }) },
+    { id: 'cooling.field-height' },
+  );
+  return width.value >= height.value ? [width, height] : [height, width];
+}
+
+/**
+ * Whether one line in each half, with water as hot as units run it, would already take more than the balance leaves the
+ * lines: then the lines would have to be hotter than water can be.
+ */
+export function fileReach(ledger: Ledger): void {
+  const hottest = ledger.look('cooling/medium', 'greatest', { medium: 'water' }, 'cooling.water-greatest');
+  const each = ledger.value('cooling.steel-conductance');
+  const each_length = ledger.value('cooling.line-length');
+  const lines = ledger.look('cooling/parts', 'halves', {}, 'cooling.halves');
+  const length = ledger.apply(laidLength, { lines, each: each_length }, { id: 'cooling.least-length' });
+  const conductance = ledger.apply(totalConductance, { each, each_length, length }, { id: 'cooling.least-conductance' });
+  const warm = ledger.value('cooling.surface');
+  if (warm.value <= hottest.value) return;
+  const heat = ledger.apply(lineHeat, { conductance, warm, cold: hottest }, { id: 'cooling.least-heat' });
+  if (heat.value > ledger.value('heat.lines-rate').in('W').value) ledger.setText('cooling.water-reach', 'no');
+}

@@ -1,0 +1,101 @@
+import type { Traced } from '../../../kernel/traced.ts';
+import { halfShare, laidLength, lengthNeeded, linesLaid, linesNeeded, linesWorth, slideShare, totalConductance } from '../../../physics/cooling/plan.ts';
+import { cycleLeast } from '../../../physics/cooling/running.ts';
+import { heatShare, rateShare } from '../../../physics/heat-plan.ts';
+import type { Ledger } from '../../ledger.ts';
+import { sumOf } from '../../sum.ts';
+
+export const HALVES = ['ejector half', 'cover half'] as const;
+
+/** Heat that the lines of the whole die carry in the sense of its duty: what the balance leaves them, or what it lacks. */
+function dutyRate(ledger: Ledger): Traced<'kW'> {
+  return ledger.text('heat.duty') === 'heat' ? ledger.value('heat.missing') : ledger.value('heat.lines-rate');
+}
+
+/** Shares of halves and slides in the heat of the lines, and their heat rates. */
+export function fileShares(ledger: Ledger): void {
+  const die_face = ledger.value('heat.face-area');
+  const least = ledger.look('cooling/parts', 'slide_least', {}, 'cooling.slide-share-least');
+  const own: Traced<'%'>[] = [];
+  for (const item of slides(ledger)) {
+    const share = ledger.apply(
+      slideShare,
+      {
+        core_surface: ledger.value('slide.core-surface', item),
+        face_area: ledger.value('slide.face-area', item),
+        cavities: ledger.value('machine.cavities'),
+        die_face,
+      },
+      { item },
+    );
+    if (share.value >= least.value) own.push(ledger.put(share.as(`cooling.share[${item}]`)));
+  }
+  const all = own.length === 0 ? undefined : ledger.put(sumOf('cooling.slides-share', 'Slides with lines of their own', '%', own));
+  const of = [ledger.look('cooling/parts', 'ejector', {}, 'cooling.ejector-share'), ledger.look('cooling/parts', 'cover', {}, 'cooling.cover-share')] as const;
+  HALVES.forEach((item, index) => {
+    ledger.apply(halfShare, { share: of[index] as Traced<'%'>, ...(all === undefined ? {} : { slides: all }) }, { id: 'cooling.share', item });
+  });
+  const rate = dutyRate(ledger);
+  for (const item of cooledParts(ledger)) ledger.apply(rateShare, { rate, share: ledger.value('cooling.share', item) }, { id: 'cooling.rate', item });
+}
+
+/** Slides that were worked out, by their item. */
+export function slides(ledger: Ledger): string[] {
+  return [...ledger.values.keys()].filter((id) => id.startsWith('slide.core-surface[')).map((id) => id.slice('slide.core-surface['.length, -1));
+}
+
+/** The parts of the die that have lines: both halves, and the slides whose share is worth it. */
+export function cooledParts(ledger: Ledger): string[] {
+  return [...HALVES, ...slides(ledger)].filter((item) => ledger.values.has(`cooling.share[${item}]`));
+}
+
+/** Length of line for each part, whole lines, and what of them fits. A slide has what it needs: its bores follow its shape. */
+export function fileLines(ledger: Ledger): void {
+  const per_length = ledger.value('cooling.heat-per-length');
+  const each = ledger.value('cooling.line-length');
+  const fit = ledger.value('cooling.lines-fit');
+  for (const item of cooledParts(ledger)) {
+    const needed = ledger.apply(lengthNeeded, { rate: ledger.value('cooling.rate', item), per_length }, { item });
+    if (isHalf(item)) {
+      ledger.apply(linesWorth, { needed, each }, { item });
+      const whole = ledger.apply(linesNeeded, { needed, each }, { item });
+      const lines = ledger.apply(linesLaid, { needed: whole, fit }, { item });
+      ledger.apply(laidLength, { lines, each }, { id: 'cooling.length-laid', item });
+    } else ledger.put(needed.as(`cooling.length-laid[${item}]`, 'drilled or with bubblers, to follow the slide'));
+  }
+  const laid = cooledParts(ledger).map((item) => ledger.value('cooling.length-laid', item));
+  ledger.put(sumOf('cooling.length', 'Length of all lines', 'm', laid));
+  const worth = HALVES.map((item) => ledger.value('cooling.lines-worth', item)).reduce((a, b) => (b.value < a.value ? b : a));
+  ledger.put(worth.as('cooling.fewest-worth'));
+}
+
+/** Shortest cycle that the lines laid hold, for each half and for the die: its slowest part. A die that must be heated has none. */
+export function fileCycle(ledger: Ledger): void {
+  if (ledger.text('heat.duty') === 'heat') return;
+  const heat = ledger.apply(heatShare, { heat: ledger.value('heat.die'), share: ledger.value('heat.share-lines') }, { id: 'cooling.lines-heat' });
+  const lines = { each: ledger.value('cooling.line-conductance'), each_length: ledger.value('cooling.line-length') };
+  const excess = ledger.maybe('cooling.surface-excess');
+  const cycles = HALVES.map((item) => {
+    const part = ledger.apply(heatShare, { heat, share: ledger.value('cooling.share', item) }, { id: 'cooling.part-heat', item });
+    const length = ledger.value('cooling.length-laid', item);
+    const conductance = ledger.apply(totalConductance, { ...lines, length }, { id: 'cooling.part-conductance', item });
+    return ledger.apply(
+      cycleLeast,
+      {
+        heat: part,
+        conductance,
+        before: ledger.value('fill.die-temperature'),
+        coolant: ledger.value('cooling.coolant-least'),
+        elements: ledger.value('cycle.elements-time'),
+        ...(excess === undefined ? {} : { excess }),
+      },
+      { id: 'cooling.cycle-by-part', item },
+    );
+  });
+  const longest = cycles.reduce((a, b) => (b.value > a.value ? b : a));
+  ledger.put(longest.as('cooling.cycle-least', 'the half whose lines are the shorter for their heat'));
+}
+
+function isHalf(item: string): boolean {
+  return (HALVES as readonly string[]).includes(item);
+}

@@ -1,0 +1,48 @@
+import { quenchHeat, quenchRate } from '../../../physics/finish.ts';
+import { leakers, leakersLeft } from '../../../physics/impregnation.ts';
+import { choose } from '../../choose.ts';
+import type { Ledger } from '../../ledger.ts';
+
+/** Cooling after the die, heat treatment, threads, and sealing of what leaks. */
+export function after(ledger: Ledger): void {
+  const attempt = ledger.attempt.bind(ledger);
+  attempt('finish.cooling', 'Cooling after the die', () => choose(ledger, 'finish.cooling'));
+  attempt('finish.quench-heat', 'Heat given off after ejection', () => cooling(ledger));
+  attempt('finish.heat-treatment', 'Heat treatment', () => heatTreatment(ledger));
+  for (const hole of ledger.part.holes) {
+    if (hole.thread !== undefined) attempt(`finish.threading[${hole.id}]`, `Thread of hole ${hole.id}`, () => choose(ledger, 'finish.threading', hole.id));
+  }
+  attempt('finish.impregnation', 'Impregnation', () => impregnation(ledger));
+}
+
+function cooling(ledger: Ledger): void {
+  const heat = ledger.apply(quenchHeat, {
+    mass: ledger.value('shot.mass'),
+    specific_heat: ledger.value('alloy.specific-heat-solid'),
+    eject_temperature: ledger.value('cooling.eject-temperature'),
+    handling_temperature: ledger.look('finish/handling', 'temperature', {}, 'finish.handling-temperature'),
+  });
+  ledger.apply(quenchRate, { heat, shots: ledger.value('cycle.shots') });
+}
+
+/** The blister test belongs to castings that may hold little gas: solution treated, welded or structural ones of aluminium. */
+function heatTreatment(ledger: Ledger): void {
+  choose(ledger, 'finish.heat-treatment');
+  if (ledger.alloy.family !== 'aluminium' || ledger.texts.get('porosity.need') !== 'little-gas') return;
+  ledger.look('finish/blister', 'least', {}, 'finish.blister-least');
+  ledger.look('finish/blister', 'greatest', {}, 'finish.blister-greatest');
+  ledger.look('finish/blister', 'time', {}, 'finish.blister-time');
+}
+
+/** Numbers of castings only; the money comes with the cost. */
+function impregnation(ledger: Ledger): void {
+  const { quality } = ledger.part;
+  ledger.setText('finish.leak-rate', quality.leakRate ?? 'not given', { at: quality.at });
+  choose(ledger, 'finish.impregnation');
+  const parts = ledger.maybe('production.per-year');
+  if (ledger.text('quality.use') !== 'pressure-tight' || parts === undefined) return;
+  const leaking = ledger.look('finish/leak', 'leaking', {}, 'finish.leaking');
+  const still = ledger.look('finish/leak', 'still', {}, 'finish.still-leaking');
+  const failed = ledger.apply(leakers, { parts, leaking });
+  ledger.apply(leakersLeft, { leakers: failed, still });
+}

@@ -1,0 +1,72 @@
+import type { Traced } from '../../../kernel/traced.ts';
+import { barWall, betweenFaces, discWall } from '../../../physics/dwell.ts';
+import { ejectionTime, solidificationTime } from '../../../physics/solidification.ts';
+import type { Ledger } from '../../ledger.ts';
+import { fileTip, type Materials, planned } from './materials.ts';
+
+/** Freezes and cools each section of the shot that can set the time in the die. */
+export function workSections(ledger: Ledger, materials: Materials): void {
+  const attempt = ledger.attempt.bind(ledger);
+  attempt('cooling.solidification-time', 'Nominal wall', () => nominal(ledger, materials));
+  const thick = ledger.maybe('part.wall-greatest');
+  if (thick !== undefined) attempt('cooling.thick-time', 'Thickest wall', () => solid(ledger, materials, thick, 'cooling.thick-time'));
+  attempt('cooling.gate-time', 'Gate', () => solid(ledger, materials, ledger.value('gate.thickness'), 'cooling.gate-time'));
+  attempt('cooling.runner-time', 'Main runner', () => runner(ledger, materials));
+  if (ledger.texts.get('machine.chamber') === 'cold') attempt('cooling.biscuit-time', 'Biscuit', () => biscuit(ledger, materials));
+}
+
+function nominal(ledger: Ledger, materials: Materials): void {
+  const wall = ledger.value('part.wall-nominal');
+  solid(ledger, materials, wall, 'cooling.solidification-time');
+  const common = {
+    wall,
+    ...materials.metal,
+    ...materials.steel,
+    die_temperature: planned(ledger),
+    eject_temperature: ledger.value('cooling.eject-temperature'),
+  };
+  ledger.apply(ejectionTime, { ...common, interface: materials.pressed, gap: materials.gap });
+  // The coefficient is the weakest figure here, so the time is worked out at both ends of it.
+  for (const [end, name] of [
+    ['greatest', 'fast'],
+    ['least', 'slow'],
+  ] as const) {
+    ledger.apply(
+      ejectionTime,
+      { ...common, interface: ledger.value(`cooling.interface-${end}`), gap: ledger.value(`cooling.gap-${end}`) },
+      { id: `cooling.ejection-time-${name}` },
+    );
+  }
+}
+
+type TimeId = 'cooling.solidification-time' | 'cooling.gate-time' | 'cooling.thick-time' | 'cooling.runner-time' | 'cooling.biscuit-steel-time';
+
+function solid(ledger: Ledger, { metal, steel, pressed }: Materials, wall: Traced<'mm'>, id: TimeId): Traced<'s'> {
+  return ledger.apply(solidificationTime, { wall, ...metal, ...steel, die_temperature: planned(ledger), interface: pressed }, { id });
+}
+
+/** The main runner, cooled all round. */
+function runner(ledger: Ledger, materials: Materials): void {
+  const wall = ledger.apply(
+    barWall,
+    { depth: ledger.value('runner.segment-depth', 'main runner'), width: ledger.value('runner.segment-width', 'main runner') },
+    { id: 'cooling.runner-wall' },
+  );
+  solid(ledger, materials, wall, 'cooling.runner-time');
+}
+
+/** The biscuit: a disc between the cooled tip and the die, its rim in the sleeve. The two faces take heat at different paces. */
+function biscuit(ledger: Ledger, materials: Materials): void {
+  const wall = ledger.apply(
+    discWall,
+    { thickness: ledger.value('sleeve.biscuit-thickness'), diameter: ledger.value('machine.plunger') },
+    { id: 'cooling.biscuit-wall' },
+  );
+  const first = solid(ledger, materials, wall, 'cooling.biscuit-steel-time');
+  const second = ledger.apply(
+    solidificationTime,
+    { wall, ...materials.metal, ...fileTip(ledger), interface: materials.pressed },
+    { id: 'cooling.biscuit-tip-time' },
+  );
+  ledger.apply(betweenFaces, { first, second }, { id: 'cooling.biscuit-time' });
+}

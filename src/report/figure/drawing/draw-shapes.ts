@@ -1,0 +1,48 @@
+import type { FigurePoint, Shape } from '../../../engine/plan.ts';
+import { element, type Pen, rounded, straight } from '../pen.ts';
+import type { Pixel } from '../place.ts';
+import type { Fit } from './fit.ts';
+import { faceOf } from './looks.ts';
+
+/** How far the centre lines of a bar reach over it, in pixels. */
+const OVER = 4;
+
+/** One shape in the look of its role. A line along a path is a stroke, a bar has centre lines. */
+export function drawShape(pen: Pen, figure: string, shape: Shape, { pixel, scale }: Fit): void {
+  const look = `shape ${shape.role}`;
+  const fill = faceOf(figure, shape.role);
+  switch (shape.shape) {
+    case 'box': {
+      const [x, y] = pixel([shape.x - shape.width / 2, shape.y + shape.height / 2]);
+      element(pen, 'rect', { class: look, fill, x, y, width: shape.width * scale, height: shape.height * scale });
+      return;
+    }
+    case 'circle': {
+      const [cx, cy] = pixel([shape.x, shape.y]);
+      const r = (shape.diameter / 2) * scale;
+      element(pen, 'circle', { class: look, fill, cx, cy, r });
+      if (shape.role === 'bar') drawCentre(pen, [cx, cy], r + OVER);
+      return;
+    }
+    case 'path': {
+      if (shape.role === 'line') drawStroke(pen, look, pathData(shape.points.map(pixel), false));
+      else element(pen, 'path', { class: look, fill, d: pathData(shape.points.map(pixel), true) });
+    }
+  }
+}
+
+/** A dashed stroke on a strip of the ground, so that it stands out from any face below it. */
+export function drawStroke(pen: Pen, look: string, d: string): void {
+  element(pen, 'path', { class: 'strip', d });
+  element(pen, 'path', { class: `${look} stroke`, d });
+}
+
+/** A cross through the middle of a bar. */
+export function drawCentre(pen: Pen, [x, y]: Pixel, reach: number): void {
+  straight(pen, 'centre', [x - reach, y], [x + reach, y]);
+  straight(pen, 'centre', [x, y - reach], [x, y + reach]);
+}
+
+export function pathData(pixels: readonly FigurePoint[], closed: boolean): string {
+  return `${pixels.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${rounded(x)},${rounded(y)}`).join('')}${closed ? 'Z' : ''}`;
+}
