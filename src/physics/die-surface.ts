@@ -116,7 +116,7 @@ export const surfaceSwing = defineFormula({
 });
 
 /** The Hurwitz zeta function of 1/2 at 1 with its sign turned: what a train of even pulses leaves the surface below its mean. */
-const PULSE_TRAIN = 1.4603545088095868;
+const PULSE_TRAIN = 1.4604;
 
 /**
  * How much the mean die surface temperature lies above that before the shot: a train of heat pulses into a deep body, in

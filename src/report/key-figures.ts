@@ -37,4 +37,56 @@ export const KEY_FIGURES: readonly { readonly title: string; readonly id: string
       ['greatest', 'sleeve.fill-greatest'],
     ],
   },
+  {
+    title: 'Time in the die',
+    id: 'cooling.dwell',
+    bounds: [
+      ['wall ready after', 'cooling.ejection-time'],
+      ['handbooks', 'cooling.retention-least'],
+      ['to', 'cooling.retention-greatest'],
+    ],
+  },
+  {
+    title: 'Cycle',
+    id: 'cycle.time',
+    bounds: [
+      ['shots', 'cycle.shots'],
+      ['held by the lines from', 'cooling.cycle-least'],
+    ],
+  },
+  {
+    title: 'Die surface before the shot',
+    id: 'heat.surface-before',
+    bounds: [
+      ['planned', 'fill.die-temperature'],
+      ['least', 'fill.die-temperature-least'],
+      ['greatest', 'fill.die-temperature-greatest'],
+    ],
+  },
+  {
+    title: 'Ejection force',
+    id: 'ejection.force',
+    bounds: [
+      ['low', 'ejection.force-low'],
+      ['high', 'ejection.force-high'],
+      ['machine', 'machine.ejector-force'],
+    ],
+  },
+  {
+    title: 'Die height',
+    id: 'die.height',
+    bounds: [
+      ['least', 'machine.die-height-least'],
+      ['greatest', 'machine.die-height-greatest'],
+      ['mass', 'die.mass'],
+    ],
+  },
+  {
+    title: 'Die life',
+    id: 'die.life',
+    bounds: [
+      ['shots of the part', 'die.shots-needed'],
+      ['sets', 'die.sets'],
+    ],
+  },
 ];

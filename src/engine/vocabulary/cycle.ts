@@ -21,7 +21,7 @@ export const CYCLE_WORDS = {
   'cycle.dip': rough('s', 'Ladle dips and carries, while the die is open', 1),
   'cycle.delay': rough('s', 'Metal comes to rest', 1),
   'cycle.slow-shot': rough('s', 'Plunger until the metal is at the gate', 1),
-  'cycle.fill': number('s', 'Fill'),
+  'cycle.fill': rough('s', 'Fill', 2),
   'cycle.dwell': rough('s', 'Die stays shut after the fill', 1),
   'cycle.open': rough('s', 'Die opens', 1),
   'cycle.cores-out': rough('s', 'Hydraulic cores out', 1),

@@ -75,7 +75,7 @@ export const cases: readonly Case[] = [
     inputs: { heat: 3475, cycle: 45, die_conductivity: 25, die_density: 7800, die_specific_heat: 460 },
     expected: 45.06,
     tolerance: { absolute: 0.05 },
-    from: `${HAND}: 1.46035 x 3.475e6 / (9,471 x sqrt(pi 45)); the figure is minus the Hurwitz zeta function of 1/2 at 1, in any table of it`,
+    from: `${HAND}: 1.4604 x 3.475e6 / (9,471 x sqrt(pi 45)); the figure is minus the Hurwitz zeta function of 1/2 at 1, in any table of it`,
   },
   {
     formula: 'heat.wall-per-area',

@@ -39,10 +39,10 @@ export function layoutFigure(ledger: Ledger): Block[] {
       shapes: [
         box('outline', die),
         box('steel', insert),
+        ...lines,
         ...slides,
         ...face.cavities.map((cavity) => box('cavity', cavity)),
         { shape: 'circle', role: 'feeder', ...feeder },
-        ...lines,
         ...bars,
       ],
       dimensions: dimensions(face),
