@@ -40,7 +40,7 @@ describe('an aluminium lid in a cold chamber', () => {
   test('the section shows every time, and a figure of the wall', () => {
     const blocks = show(ledger);
     const table = blocks.find((block) => block.kind === 'table');
-    expect(table?.kind === 'table' && table.rows.map(([name]) => name)).toEqual(['Nominal wall', 'Thickest wall', 'Gate', 'Main runner', 'Biscuit']);
+    expect(table?.kind === 'table' && table.rows.map(([name]) => name)).toEqual(['Nominal wall', 'Thickest wall', 'Gate', 'Runner: main runner', 'Biscuit']);
     const drawn = blocks.find((block) => block.kind === 'figure');
     if (drawn?.kind !== 'figure' || drawn.form !== 'chart') throw new Error('no chart');
     for (const curve of drawn.curves) for (const point of curve.points) expect(point.every(Number.isFinite)).toBe(true);
@@ -54,6 +54,12 @@ describe('other shots', () => {
     expect(figure(ledger, 'cooling.biscuit-time')).toBe(0);
     expect(figure(ledger, 'cooling.dwell')).toBeGreaterThan(1.5);
     expect(figure(ledger, 'cooling.dwell')).toBeLessThan(6);
+  });
+  test('with several cavities on one sprue the branch counts, not the foot of the sprue', () => {
+    const ledger = workTo('solidification', { ...LEVER, pinned: { 'machine.cavities': '6' } });
+    expect(ledger.value('runner.segment-length', 'main runner').value).toBe(0);
+    expect(ledger.texts.get('cooling.runner-run')).toBe('branch');
+    expect(figure(ledger, 'cooling.runner-depth')).toBe(ledger.value('runner.segment-depth', 'branch').value);
   });
   test('a heavy spot that keeps the die closed is said, with the wall that would be ready with the rest', () => {
     const ledger = workTo('solidification', { ...LEVER, greatest: 9 });

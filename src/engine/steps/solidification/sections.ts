@@ -1,7 +1,7 @@
 import type { Traced } from '../../../kernel/traced.ts';
 import { barWall, betweenFaces, discWall } from '../../../physics/dwell.ts';
 import { ejectionTime, solidificationTime } from '../../../physics/solidification.ts';
-import type { Ledger } from '../../ledger.ts';
+import { type Ledger, Missing } from '../../ledger.ts';
 import { fileTip, type Materials, planned } from './materials.ts';
 
 /** Freezes and cools each section of the shot that can set the time in the die. */
@@ -11,7 +11,7 @@ export function workSections(ledger: Ledger, materials: Materials): void {
   const thick = ledger.maybe('part.wall-greatest');
   if (thick !== undefined) attempt('cooling.thick-time', 'Thickest wall', () => solid(ledger, materials, thick, 'cooling.thick-time'));
   attempt('cooling.gate-time', 'Gate', () => solid(ledger, materials, ledger.value('gate.thickness'), 'cooling.gate-time'));
-  attempt('cooling.runner-time', 'Main runner', () => runner(ledger, materials));
+  attempt('cooling.runner-time', 'Runner', () => runner(ledger, materials));
   if (ledger.texts.get('machine.chamber') === 'cold') attempt('cooling.biscuit-time', 'Biscuit', () => biscuit(ledger, materials));
 }
 
@@ -45,14 +45,26 @@ function solid(ledger: Ledger, { metal, steel, pressed }: Materials, wall: Trace
   return ledger.apply(solidificationTime, { wall, ...metal, ...steel, die_temperature: planned(ledger), interface: pressed }, { id });
 }
 
-/** The main runner, cooled all round. */
+/** The thickest run of the runner, cooled all round. A run without length is the foot of the sprue, which its spreader cools. */
 function runner(ledger: Ledger, materials: Materials): void {
+  const run = thickestRun(ledger);
+  ledger.setText('cooling.runner-run', run);
   const wall = ledger.apply(
     barWall,
-    { depth: ledger.value('runner.segment-depth', 'main runner'), width: ledger.value('runner.segment-width', 'main runner') },
+    { depth: ledger.value('runner.segment-depth', run), width: ledger.value('runner.segment-width', run) },
     { id: 'cooling.runner-wall' },
   );
+  ledger.put(ledger.value('runner.segment-depth', run).as('cooling.runner-depth'));
   solid(ledger, materials, wall, 'cooling.runner-time');
+}
+
+/** @throws Missing when the runner is not laid out. */
+function thickestRun(ledger: Ledger): string {
+  const prefix = 'runner.segment-length[';
+  const runs = [...ledger.values.keys()].filter((id) => id.startsWith(prefix)).map((id) => id.slice(prefix.length, -1));
+  const long = runs.filter((run) => ledger.value('runner.segment-length', run).value > 0);
+  if (long.length === 0) throw new Missing('runner.segment-length');
+  return long.reduce((a, b) => (ledger.value('runner.segment-depth', b).value > ledger.value('runner.segment-depth', a).value ? b : a));
 }
 
 /** The biscuit: a disc between the cooled tip and the die, its rim in the sleeve. The two faces take heat at different paces. */
