@@ -21,25 +21,24 @@ const REQUIRES = [
 const LIMITS =
   'the equations are solved to 1 %; the coefficient at the face is known to a factor of two or three, and the die is taken as deep and at one temperature before the shot';
 
+const STEPPED = { solution: 'time-stepped', outside: 'extrapolate', source: [], status: 'derived', accuracy: LIMITS } as const;
+
 /** Time from the full cavity until the middle of a section is solid, by the heat solution. */
 export const solidificationTime = defineFormula({
+  ...STEPPED,
   id: 'cooling.solidification-time',
   title: 'Time until the section is solid',
   symbol: 't_s',
   inputs: BASE,
   unit: 's',
   equation: BALANCE,
-  solution: 'time-stepped',
   requires: REQUIRES,
-  outside: 'extrapolate',
-  source: [],
-  status: 'derived',
-  accuracy: LIMITS,
   compute: (x) => freeze(sectionOf({ ...x, gap: x.interface }), 'solid').end,
 });
 
 /** Time from the full cavity until a section is solid and, on average, at the temperature at which it can be ejected. */
 export const ejectionTime = defineFormula({
+  ...STEPPED,
   id: 'cooling.ejection-time',
   title: 'Time until the section can be ejected',
   symbol: 't_e',
@@ -50,7 +49,6 @@ export const ejectionTime = defineFormula({
   },
   unit: 's',
   equation: `${BALANCE}, and h_g in its place once the middle is solid, until the mean is T_e`,
-  solution: 'time-stepped',
   requires: [
     ...REQUIRES,
     {
@@ -58,27 +56,19 @@ export const ejectionTime = defineFormula({
       holds: (x) => x.eject_temperature < x.solidus && x.eject_temperature > x.die_temperature + 5,
     },
   ],
-  outside: 'extrapolate',
-  source: [],
-  status: 'derived',
-  accuracy: LIMITS,
   compute: (x) => freeze(sectionOf(x), { mean: x.eject_temperature }).end,
 });
 
 /** Mean temperature of a section some time after the cavity was full. */
 export const openingTemperature = defineFormula({
+  ...STEPPED,
   id: 'cooling.opening-temperature',
   title: 'Mean temperature of the section when the die opens',
   symbol: 'T_o',
   inputs: { ...BASE, gap: GAP, time: { symbol: 't', unit: 's', meaning: 'time from the full cavity to the opening of the die', range: [0.2, 200] } },
   unit: 'degC',
   equation: `${BALANCE}, and h_g in its place once the middle is solid, up to t`,
-  solution: 'time-stepped',
   requires: REQUIRES,
-  outside: 'extrapolate',
-  source: [],
-  status: 'derived',
-  accuracy: LIMITS,
   compute: (x) => freeze(sectionOf(x), { time: x.time }).mean,
 });
 

@@ -1,7 +1,7 @@
 import { type DieCycle, steadyCycle } from '../../../physics/solve/die-cycle.ts';
-import { sectionOf } from '../../../physics/solve/section-of.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Block, FigurePoint } from '../../plan.ts';
+import { wallSection } from '../solidification/wall-section.ts';
 
 /** The die surface over two steady cycles. Nothing when a figure of it is not known. */
 export function surfaceFigure(ledger: Ledger): Block[] {
@@ -10,13 +10,19 @@ export function surfaceFigure(ledger: Ledger): Block[] {
   const { samples } = steadyCycle(cycle);
   const points = [0, 1].flatMap((turn) => samples.map(({ time, surface }): FigurePoint => [time + turn * cycle.cycle, surface]));
   const [least, greatest] = (['fill.die-temperature-least', 'fill.die-temperature-greatest'] as const).map((id) => ledger.values.get(id)?.value);
+  const end = 2 * cycle.cycle;
   const window =
     least === undefined || greatest === undefined
       ? []
       : [
           {
             title: 'Usual before the shot',
-            points: (['left', 'right'] as const).flatMap((end): FigurePoint[] => corners(end, 2 * cycle.cycle, least, greatest)),
+            points: [
+              [0, least],
+              [0, greatest],
+              [end, greatest],
+              [end, least],
+            ] as FigurePoint[],
           },
         ];
   return [
@@ -38,40 +44,11 @@ export function surfaceFigure(ledger: Ledger): Block[] {
   ];
 }
 
-function corners(end: 'left' | 'right', width: number, least: number, greatest: number): FigurePoint[] {
-  return end === 'left'
-    ? [
-        [0, least],
-        [0, greatest],
-      ]
-    : [
-        [width, greatest],
-        [width, least],
-      ];
-}
-
 /** The cycle as the step gave it to the formulas, in the solver's units. */
 function cycleOf(ledger: Ledger): DieCycle {
   const number = (id: string): number => ledger.values.get(id)?.value ?? Number.NaN;
-  const { dieTemperature: _, ...section } = sectionOf({
-    wall: number('part.wall-nominal'),
-    gate_temperature: number('fill.gate-temperature'),
-    die_temperature: 0,
-    liquidus: number('alloy.liquidus'),
-    solidus: number('alloy.solidus'),
-    density: number('alloy.density'),
-    cp_liquid: number('cooling.liquid-heat'),
-    cp_solid: number('alloy.specific-heat-solid'),
-    latent: number('alloy.latent-heat'),
-    conductivity: number('alloy.conductivity'),
-    interface: number('cooling.interface'),
-    gap: number('cooling.interface-gap'),
-    die_conductivity: number('cooling.steel-conductivity'),
-    die_density: number('cooling.steel-density'),
-    die_specific_heat: number('cooling.steel-specific-heat'),
-  });
   return {
-    ...section,
+    ...wallSection(ledger),
     cycle: number('cycle.time'),
     dwell: number('cooling.dwell'),
     spray: number('cycle.spray'),

@@ -1,7 +1,7 @@
-import { sectionOf } from '../../../physics/solve/section-of.ts';
 import { freeze } from '../../../physics/solve/solidification.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Block } from '../../plan.ts';
+import { wallSection } from './wall-section.ts';
 
 /** The curves go on a little after the die has opened, or the wall could have been ejected. */
 const BEYOND = 1.15;
@@ -12,23 +12,7 @@ export function freezingFigure(ledger: Ledger): Block[] {
   const dwell = number('cooling.dwell');
   const ejection = number('cooling.ejection-time');
   if (!Number.isFinite(dwell) || !Number.isFinite(ejection)) return [];
-  const section = sectionOf({
-    wall: number('part.wall-nominal'),
-    gate_temperature: number('fill.gate-temperature'),
-    die_temperature: number('fill.die-temperature'),
-    liquidus: number('alloy.liquidus'),
-    solidus: number('alloy.solidus'),
-    density: number('alloy.density'),
-    cp_liquid: number('cooling.liquid-heat'),
-    cp_solid: number('alloy.specific-heat-solid'),
-    latent: number('alloy.latent-heat'),
-    conductivity: number('alloy.conductivity'),
-    interface: number('cooling.interface'),
-    gap: number('cooling.interface-gap'),
-    die_conductivity: number('cooling.steel-conductivity'),
-    die_density: number('cooling.steel-density'),
-    die_specific_heat: number('cooling.steel-specific-heat'),
-  });
+  const section = wallSection(ledger);
   // The first tenths of a second show most; of the slow rest a few samples do.
   const { samples } = freeze(section, { time: BEYOND * Math.min(dwell, 2 * ejection) });
   const shown = samples.filter((_, i) => i < 6 || i % 4 === 0 || i === samples.length - 1);
