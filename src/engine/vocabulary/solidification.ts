@@ -40,6 +40,7 @@ export const SOLIDIFICATION_WORDS = {
   'cooling.contact-time': rough('s', 'Nominal wall solid, in perfect contact', 2),
   'cooling.retention-least': number('s', 'Time in the die by wall, handbooks, least'),
   'cooling.retention-greatest': number('s', 'Time in the die by wall, handbooks, greatest'),
+  'cooling.hold': number('s', 'Time under pressure'),
   'cooling.rest-time': rough('s', 'Everything else of the shot ready', 1),
   'cooling.thick-for-rest': rough('mm', 'Thickest wall that is solid with the rest', 1),
   'cooling.runner-for-rest': rough('mm', 'Wall of a runner that is solid with the rest', 1),

@@ -12,8 +12,8 @@ export function workDwell(ledger: Ledger, materials: Materials): void {
   ledger.attempt('cooling.dwell', 'Time in the die', () => {
     const times = SECTIONS.map((id) => [id, ledger.maybe(id) ?? absent(ledger, id)] as const);
     const [casting, thick, runner, biscuit] = times.map(([, time]) => time) as [Traced<'s'>, Traced<'s'>, Traced<'s'>, Traced<'s'>];
-    const hold = ledger.maybe('intensification.hold') ?? ledger.maybe('squeeze.hold');
-    ledger.apply(dwell, { casting, thick, runner, biscuit, ...(hold === undefined ? {} : { hold }) });
+    const hold = ledger.put((ledger.maybe('squeeze.hold') ?? ledger.value('intensification.hold')).as('cooling.hold'));
+    ledger.apply(dwell, { casting, thick, runner, biscuit, hold });
     // All but the slowest section: what the die could open after if that one were cooled better.
     const slowest = times.reduce((a, b) => (b[1].value > a[1].value ? b : a));
     const rest = times.filter((entry) => entry !== slowest).reduce((a, b) => (b[1].value > a[1].value ? b : a));
