@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { BRAKE_VALVE_BODY, BRAKE_VALVE_BODY_WORDS } from './by-hand/brake-valve-body.ts';
+import { BRAKE_VALVE_BODY_DIE } from './by-hand/brake-valve-body-die.ts';
 import { HANDLE_ESCUTCHEON, HANDLE_ESCUTCHEON_WORDS } from './by-hand/handle-escutcheon.ts';
 
 interface CommittedPlan {
@@ -11,7 +12,7 @@ interface CommittedPlan {
 }
 
 const EXAMPLES = [
-  { name: 'brake-valve-body', lines: BRAKE_VALVE_BODY, words: BRAKE_VALVE_BODY_WORDS },
+  { name: 'brake-valve-body', lines: [...BRAKE_VALVE_BODY, ...BRAKE_VALVE_BODY_DIE], words: BRAKE_VALVE_BODY_WORDS },
   { name: 'handle-escutcheon', lines: HANDLE_ESCUTCHEON, words: HANDLE_ESCUTCHEON_WORDS },
 ];
 
