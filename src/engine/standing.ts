@@ -25,7 +25,7 @@ export const STANDING: Standing = {
     'spray pattern: places, angles and times of the nozzles',
     'furnace, melting capacity, metal treatment and ladling',
     'trim die, machining and finishing lines',
-    'cost of part, die and machine',
+    'price of the part beyond the lines of its cost: overheads, finishing, inspection, packing, transport, profit',
     'hydraulics and accumulators of the machine',
     'guarding, interlocks and lockout',
     'electrics and controls',

@@ -69,6 +69,7 @@ const SPELLINGS: Readonly<Partial<Record<Unit, readonly string[]>>> = {
   kWh: ['kwh', 'kw.h'],
   'J/kg': ['j.kg-1'],
   'kJ/kg': ['kj.kg-1'],
+  'kWh/kg': ['kwh/kg', 'kw.h.kg-1'],
   'J/(kg.K)': ['j/kgk', 'j/kg.k', 'j/kg/k', 'j.kg-1.k-1', 'j/(kgk)'],
   'kJ/(kg.K)': ['kj/kgk', 'kj/kg.k', 'kj.kg-1.k-1'],
   'W/(m.K)': ['w/mk', 'w/m.k', 'w/m/k', 'w.m-1.k-1', 'w/(mk)'],

@@ -103,6 +103,7 @@ export const UNITS = {
   kW: unit('power', 1e3, 'kW'),
   'J/kg': unit('heat per mass', 1, 'J/kg'),
   'kJ/kg': unit('heat per mass', 1e3, 'kJ/kg'),
+  'kWh/kg': unit('heat per mass', 3.6e6, 'kW.h/kg'),
   'J/(kg.K)': unit('specific heat', 1, 'J.kg-1.K-1'),
   'kJ/(kg.K)': unit('specific heat', 1e3, 'kJ.kg-1.K-1'),
   'W/(m.K)': unit('thermal conductivity', 1, 'W.m-1.K-1'),

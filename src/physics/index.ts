@@ -9,6 +9,11 @@ import * as coolingFlow from './cooling/flow.ts';
 import * as coolingLines from './cooling/lines.ts';
 import * as coolingPlan from './cooling/plan.ts';
 import * as coolingRunning from './cooling/running.ts';
+import * as cost from './cost.ts';
+import * as costCavities from './cost-cavities.ts';
+import * as costDie from './cost-die.ts';
+import * as costSpread from './cost-spread.ts';
+import * as costTotal from './cost-total.ts';
 import * as cycle from './cycle.ts';
 import * as cycleCheck from './cycle-check.ts';
 import * as cycleRate from './cycle-rate.ts';
@@ -46,6 +51,7 @@ import * as intensification from './intensification.ts';
 import * as lubricant from './lubricant.ts';
 import * as machine from './machine.ts';
 import * as metal from './metal.ts';
+import * as metalBalance from './metal-balance.ts';
 import * as overflow from './overflow.ts';
 import * as overflowPlan from './overflow-plan.ts';
 import * as parting from './parting.ts';
@@ -168,6 +174,12 @@ const TOPICS: readonly Readonly<Record<string, unknown>>[] = [
   impregnation,
   lubricant,
   sprayCooling,
+  metalBalance,
+  cost,
+  costDie,
+  costSpread,
+  costTotal,
+  costCavities,
 ];
 
 /** Every formula, sorted by id. Each is typed by its own inputs where it is defined; here they share the widest type. */

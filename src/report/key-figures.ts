@@ -89,4 +89,12 @@ export const KEY_FIGURES: readonly { readonly title: string; readonly id: string
       ['sets', 'die.sets'],
     ],
   },
+  {
+    title: 'Cost of a good part, money of the plant',
+    id: 'cost.per-part',
+    bounds: [
+      ['metal', 'cost.metal'],
+      ['without dies', 'cost.without-die'],
+    ],
+  },
 ];

@@ -56,5 +56,10 @@ export const BOUNDS = {
   dryShotSpeed: bound('m/s', 0.01, 50, 'plungers run at 0.01 m/s to 50 m/s without metal'),
   dryCycle: bound('s', 0.1, 600, 'a dry cycle takes 0.1 s to 10 min'),
   hourlyRate: bound('1', 0.0001, 10_000_000, 'a rate is 0 or between 0.0001 and 10 million per hour', 'zero'),
+  price: bound('1', 0.000001, 10_000_000_000, 'a price is 0 or between a millionth and ten thousand million', 'zero'),
+  metalPrice: bound('1', 0.0001, 1_000_000_000, 'a kilogram of metal costs between 0.0001 and a thousand million'),
+  meltLoss: bound('%', 0.001, 50, 'melting loses 0 %, or between 0.001 % and 50 %, of the metal', 'zero'),
+  meltingEnergy: bound('kWh/kg', 0.01, 20, 'melting and holding take between 0.01 kWh/kg and 20 kWh/kg'),
+  workTime: bound('s', 0.05, 36_000, 'work on a casting takes 0 s, or between 0.05 s and 10 h', 'zero'),
 } as const satisfies Record<string, Bound>;
 export type BoundName = keyof typeof BOUNDS;

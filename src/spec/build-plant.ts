@@ -1,20 +1,12 @@
 import type { YamlPath } from '../kernel/located-yaml.ts';
-import type { Place, SourceText } from '../kernel/place.ts';
 import { Traced } from '../kernel/traced.ts';
 import type { Unit } from '../kernel/units.ts';
+import { buildPrices } from './build-prices.ts';
 import type { Reading } from './leaves.ts';
 import type { MachineSpec, PlantSpec } from './plant.ts';
+import { PLANT_SOURCE, type PlantOrigin } from './plant-origin.ts';
 import type { PlantData } from './plant-schema.ts';
 import { present } from './present.ts';
-
-/** Reference that inputs of a plant file carry as their source. */
-export const PLANT_SOURCE = 'PLANT';
-
-/** Where the pieces of a plant were written; a plant that came with the tool was written in no file of the user's. */
-export interface PlantOrigin {
-  readonly source: SourceText;
-  readonly place: (path: YamlPath) => Place | undefined;
-}
 
 /**
  * The plant of a file without faults: every quantity becomes a traced value. Figures of the user's plant are inputs with
@@ -28,6 +20,7 @@ export function buildPlant(data: PlantData, origin: PlantOrigin): PlantSpec {
     invented,
     ...present({ note }),
     machines: data.machines.map((machine, i) => buildMachine(machine, ['machines', i], origin, invented)),
+    ...present({ prices: data.prices === undefined ? undefined : buildPrices(data.prices, origin, invented) }),
   };
 }
 

@@ -41,13 +41,14 @@ function checkIds(draft: PartDraft, findings: Findings): void {
 
 export function reportDoubles(
   entries: readonly ({ readonly id?: string | undefined } | undefined)[] | undefined,
-  list: string,
+  list: string | YamlPath,
   seen: Set<string>,
   findings: Findings,
 ): void {
+  const path = typeof list === 'string' ? [list] : list;
   for (const [i, entry] of (entries ?? []).entries()) {
     if (entry?.id === undefined) continue;
-    if (seen.has(entry.id)) findings.add('duplicate-id', [list, i, 'id'], 'another entry has this id already', { fix: 'give each entry an id of its own' });
+    if (seen.has(entry.id)) findings.add('duplicate-id', [...path, i, 'id'], 'another entry has this id already', { fix: 'give each entry an id of its own' });
     seen.add(entry.id);
   }
 }

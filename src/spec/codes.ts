@@ -36,6 +36,8 @@ export const CODES = {
   'wrong-id': 'The id holds characters that would be misread in the names of plan values.',
   'duplicate-id': 'Two entries have the same id.',
   direction: 'The direction is neither an axis nor a vector with a length.',
+  date: 'The day is not written like 2026-03-31, or is not in the calendar.',
+  currency: 'The currency has no letter or sign in it.',
   thread: 'The thread is not written like M8 or M8x1.',
   'pin-form': 'A pinned decision is not the name of a plan value with one word, number or quantity.',
   'wall-order': 'The least, nominal and greatest wall are not in this order.',

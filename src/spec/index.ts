@@ -5,5 +5,7 @@ export type * from './part.ts';
 export { ACROSS, COLD_SHUTS, FINISHES, HEAT_TREATMENTS, HOLE_KINDS, MARKETS, USES, WALL_SIDES } from './part.ts';
 export type { MachineSpec, PlantSpec } from './plant.ts';
 export type { PlantData } from './plant-schema.ts';
+export type { MetalPrice, PricesSpec } from './prices.ts';
+export { PRICED_FAMILIES } from './prices.ts';
 export { readPart } from './read-part.ts';
 export { builtInPlant, compilePlant, readPlant } from './read-plant.ts';

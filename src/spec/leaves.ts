@@ -93,6 +93,65 @@ function spaced(text: string, unit: Unit): string {
   return spelling === '' ? number : `${number} ${spelling}`;
 }
 
+/** An amount in the currency of the plant: a bare number, because no other file of the tool knows currencies. */
+export function money<B extends MoneyBound>(bound: B, about: string, example: string) {
+  const limits = BOUNDS[bound] as Bound<'1'>;
+  return z
+    .string()
+    .transform((text, ctx): Reading<'1'> => {
+      const unit = isNumber(text) ? undefined : /^[+\-\u2212]?(?:\d+\.?\d*|\.\d+)\s*([%\p{L}\p{Sc}].*)$/u.exec(text.trim())?.[1];
+      if (unit === undefined || text.length > LONGEST) return readInto(text, limits, true, false, ctx);
+      const code = unit === '%' ? 'wrong-dimension' : 'unknown-unit';
+      return fail(
+        ctx,
+        text,
+        code,
+        `"${printable(text.trim())}" is no bare number`,
+        'write the number alone; the currency stands in "prices: { currency: ... }"',
+      );
+    })
+    .meta({ description: about, examples: [Number(example)], type: ['number', 'string'] });
+}
+function isNumber(text: string): boolean {
+  return /^[+\-\u2212]?(\d+\.?\d*|\.\d+)(e[+\-\u2212]?\d+)?$/i.test(text.trim());
+}
+type MoneyBound = { [B in BoundName]: UnitOf<B> extends '1' ? B : never }[BoundName];
+
+/** A day of the calendar such as `2026-03-31`. */
+export function day(about: string, example: string) {
+  return z
+    .string()
+    .transform((value, ctx) => {
+      const written = value.trim();
+      const [, year, month, date] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(written) ?? [];
+      if (year === undefined) return fail(ctx, value, 'date', `"${printable(written, LONGEST)}" is not a day`, `write it like "${example}": year, month, day`);
+      if (Number(month) < 1 || Number(month) > 12 || Number(date) < 1 || Number(date) > daysOf(Number(year), Number(month))) {
+        return fail(ctx, value, 'date', `${written} is not in the calendar`, `check year, month and day; write it like "${example}"`);
+      }
+      return written;
+    })
+    .meta({ description: about, examples: [example], pattern: '^\\d{4}-\\d{2}-\\d{2}$' });
+}
+
+function daysOf(year: number, month: number): number {
+  const leap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
+  return month === 2 ? (leap ? 29 : 28) : [4, 6, 9, 11].includes(month) ? 30 : 31;
+}
+
+/** The word or sign of a currency. */
+export function currency(about: string, example: string) {
+  return z
+    .string()
+    .transform((value, ctx) => {
+      const line = oneLine(value, LONGEST, ctx);
+      if (ctx.issues.length === 0 && !/[\p{L}\p{Sc}]/u.test(line)) {
+        return fail(ctx, value, 'currency', `"${printable(line)}" names no currency`, `write its word or sign, such as "${example}"`);
+      }
+      return line;
+    })
+    .meta({ description: about, examples: [example], pattern: '^[^\\n]*[\\p{L}\\p{Sc}][^\\n]*$' });
+}
+
 /** One line of text: a name, a number, a material. A plain number is taken as the text that was written. */
 export function text(about: string, example: string) {
   return z

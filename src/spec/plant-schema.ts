@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { flag, id, prose, quantity, text, word } from './leaves.ts';
 import { CHAMBERS, SHOTS } from './plant.ts';
+import { prices } from './prices-schema.ts';
 import { formatLine, MOST_ENTRIES, once } from './schema-parts.ts';
 
 const machine = () =>
@@ -41,7 +42,9 @@ const machine = () =>
         })
         .meta({ description: 'Shot end', examples: [{ plungers: ['60 mm'] }] }),
       dry_cycle: quantity('dryCycle', 'Cycle time without metal', '6 s'),
-      hourly_rate: quantity('hourlyRate', 'Money per hour, in the currency of the plant', '95', { bare: true }).optional(),
+      hourly_rate: quantity('hourlyRate', 'Money per hour for the machine with its people and energy, in the currency of the plant', '95', {
+        bare: true,
+      }).optional(),
     })
     // What the reader checks after the schema, in words of JSON Schema for editors.
     .meta({
@@ -68,7 +71,8 @@ export const plantSchema = once(() =>
         .min(1)
         .max(MOST_ENTRIES)
         .meta({ description: 'Die casting machines', examples: [[{ id: 'cold-4000' }]] }),
+      prices: prices().optional(),
     })
-    .meta({ title: 'Plant description', description: 'The machines of a die casting plant, as diewright reads them' }),
+    .meta({ title: 'Plant description', description: 'The machines and prices of a die casting plant, as diewright reads them' }),
 );
 export type PlantData = z.output<ReturnType<typeof plantSchema>>;

@@ -1,5 +1,6 @@
 import type { Place, SourceText } from '../kernel/place.ts';
 import type { Traced } from '../kernel/traced.ts';
+import type { PricesSpec } from './prices.ts';
 
 export const CHAMBERS = ['hot', 'cold'] as const;
 export const SHOTS = ['horizontal', 'vertical'] as const;
@@ -28,7 +29,7 @@ export interface MachineSpec {
   readonly pressureIntensified?: Traced<'MPa'>;
   readonly dryShotSpeed: Traced<'m/s'>;
   readonly dryCycle: Traced<'s'>;
-  /** Money per hour, in the currency of the plant. */
+  /** Money per hour for the machine with its people and energy, in the currency of the plant. */
   readonly hourlyRate?: Traced<'1'>;
   readonly at?: Place;
 }
@@ -41,4 +42,6 @@ export interface PlantSpec {
   readonly invented: boolean;
   readonly note?: string;
   readonly machines: readonly MachineSpec[];
+  /** Absent: the plan says nothing of money. */
+  readonly prices?: PricesSpec;
 }

@@ -72,5 +72,20 @@ machines:
       pressure_intensified: 26 MPa      # leave out where there is no intensifier
       dry_speed: 5.2 m/s                # plunger speed without metal
     dry_cycle: 4.3 s
-    hourly_rate: 83                     # money per hour; may be left out
+    hourly_rate: 83                     # money per hour with people and energy; may be left out
+
+# With prices the plan works out what a good part costs; bare numbers, in one currency and of one day.
+# prices:
+#   currency: EUR
+#   date: 2026-03-31
+#   metal:                              # money per kilogram of ingot
+#     aluminium: { price: 2.4, melt_loss: 3 % }
+#   alloys:                             # where one alloy has a price of its own
+#     - { id: A380, price: 2.3 }
+#   # returns_sold: 65 %                # only where returns are sold; what they fetch, share of the price of ingot
+#   energy: 0.12                        # per kWh, for melting and holding
+#   trimming: { rate: 40, cycle: 8 s, each: 2 s }              # cycle per shot, each per casting
+#   machining: { rate: 60, feature: 6 s, handling: 15 s }      # feature: each face, hole or thread
+#   impregnation: 2                     # per casting
+#   die: { rate: 60, cavity_steel: 12, holder_steel: 3, heat_treatment: 4 }   # per hour, and per kilogram
 `;

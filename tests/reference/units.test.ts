@@ -32,6 +32,7 @@ const MATHJS: Partial<Record<Unit, string>> = {
   'lb/in3': 'lbm/in^3',
   MJ: 'MJ',
   kWh: 'kW hour',
+  'kWh/kg': 'kW hour/kg',
   'J/(kg.K)': 'J/(kg K)',
   'kJ/(kg.K)': 'kJ/(kg K)',
   'W/(m.K)': 'W/(m K)',

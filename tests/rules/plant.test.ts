@@ -25,7 +25,16 @@ interface Machine {
 }
 
 const text = readFileSync(new URL('../../rules/plants/typical.yaml', import.meta.url), 'utf8');
-const file = parse(text) as { diewright: string; plant: { name: string; invented: boolean; note: string }; machines: Machine[] };
+interface Prices {
+  currency: string;
+  date: string;
+  metal: Record<string, { price: number }>;
+  energy: number;
+  trimming: { rate: number; cycle: string };
+  machining: { rate: number; feature: string };
+  die: { rate: number; cavity_steel: number; holder_steel: number; heat_treatment: number };
+}
+const file = parse(text) as { diewright: string; plant: { name: string; invented: boolean; note: string }; machines: Machine[]; prices: Prices };
 const { machines } = file;
 
 /** The number of `450 mm`, after a check of its unit. */
@@ -175,5 +184,31 @@ describe('cold chamber', () => {
       expect(Math.abs(kg / row[5] - 1)).toBeLessThan(0.2);
       expect([read(m.die_height[0], 'mm'), read(m.die_height[1], 'mm')]).toEqual([row[2], row[3]]);
     }
+  });
+});
+
+describe('invented prices', () => {
+  const { metal, trimming, machining, die, ...prices } = file.prices;
+  const price = (family: string): number => metal[family]?.price ?? Number.NaN;
+
+  it('are in no currency, have one day, and know every family', () => {
+    expect([prices.currency, prices.date]).toEqual(['no particular currency', '2026-01-01']);
+    expect(Object.keys(metal).sort()).toEqual(['aluminium', 'copper', 'lead', 'magnesium', 'tin', 'zinc', 'zinc_aluminium']);
+    expect(text).toMatch(/^# - Prices are invented too/m);
+  });
+
+  it('stand to each other as in the trade: zinc above aluminium, magnesium half as much again, brass thrice, tin far above', () => {
+    expect([price('zinc') / price('aluminium') > 1, price('zinc') / price('aluminium') < 1.4]).toEqual([true, true]);
+    expect([price('magnesium') / price('aluminium') >= 1.3, price('magnesium') / price('aluminium') <= 2]).toEqual([true, true]);
+    expect([price('copper') / price('aluminium') >= 2, price('copper') / price('aluminium') <= 4]).toEqual([true, true]);
+    expect(price('tin')).toBeGreaterThan(8 * price('aluminium'));
+    expect(die.cavity_steel).toBeGreaterThan(2 * die.holder_steel);
+  });
+
+  it('have hours below those of the smallest machine, and a trim stroke shorter than a casting cycle', () => {
+    const smallest = Math.min(...machines.map((m) => m.hourly_rate));
+    for (const rate of [trimming.rate, machining.rate, die.rate]) expect(rate).toBeLessThanOrEqual(smallest);
+    expect(trimming.rate).toBeLessThan(machining.rate);
+    expect(read(trimming.cycle, 's')).toBeLessThan(10);
   });
 });

@@ -1,6 +1,7 @@
 import type { Step } from '../step.ts';
 import { clampStep } from './clamp.ts';
 import { coolingStep } from './cooling/index.ts';
+import { costStep } from './cost/index.ts';
 import { cycleStep } from './cycle/index.ts';
 import { cycleRateStep } from './cycle-rate/index.ts';
 import { designStep } from './design/index.ts';
@@ -58,6 +59,7 @@ export const WORK_ORDER: readonly Step[] = [
   lubricantStep,
   dieStep,
   finishStep,
+  costStep,
 ];
 
 /** The order in which a plan is read. */
@@ -89,4 +91,5 @@ export const PRINT_ORDER: readonly Step[] = [
   cycleStep,
   cycleRateStep,
   finishStep,
+  costStep,
 ];

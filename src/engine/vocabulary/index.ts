@@ -1,6 +1,7 @@
 import type { Unit } from '../../kernel/units.ts';
 import { ALLOY_WORDS } from './alloy.ts';
 import { COOLING_WORDS } from './cooling.ts';
+import { COST_WORDS } from './cost.ts';
 import { CYCLE_WORDS } from './cycle.ts';
 import type { NumberWord, TextWord, Word } from './define.ts';
 import { DESIGN_WORDS } from './design.ts';
@@ -54,6 +55,7 @@ export const VOCABULARY = {
   ...DIE_WORDS,
   ...FINISH_WORDS,
   ...LUBRICANT_WORDS,
+  ...COST_WORDS,
 } as const satisfies Readonly<Record<string, Word>>;
 
 type Words = typeof VOCABULARY;

@@ -72,4 +72,20 @@ machines:
       pressure_fill: 11 MPa
       dry_speed: 2.5 m/s
     dry_cycle: 2.4 s
+prices:
+  currency: EUR
+  date: 2026-03-31
+  metal:
+    aluminium: { price: 2.4, melt_loss: 2.5 %, melting_energy: 0.8 kWh/kg }
+    zinc_aluminium: { price: 2.9 }
+  alloys:
+    - { id: A380, price: 2.3 }
+    - { id: ZP5, price: 2.8, melt_loss: 1.5 % }
+  returns_sold: 65 %
+  dross: 0.3
+  energy: 0.12
+  trimming: { rate: 40, cycle: 9 s, each: 1.5 s }
+  machining: { rate: 61, feature: 6 s, handling: 14 s }
+  impregnation: 2.2
+  die: { rate: 62, cavity_steel: 13, holder_steel: 3.5, heat_treatment: 4.5 }
 `;

@@ -36,6 +36,14 @@ export const FIELDS: readonly BadInput[] = [
   }),
   plant('unknown key of a machine', 'unknown-key', ['    dry_cycle: 6 s', '    «drycycle: 6 s']),
 
+  plant('unknown key of the prices', 'unknown-key', ['  returns_sold:', '  «returns-sold:']),
+  plant('unknown family of alloys', 'unknown-key', ['    zinc_aluminium:', '    «zinc-aluminium:']),
+  plant('family of alloys that is none', 'unknown-key', ['    aluminium: {', '    «steel: {']),
+
+  plant('no currency', 'missing-field', ['prices:\n  currency: EUR\n', '«prices:\n']),
+  plant('no day of the prices', 'missing-field', ['prices:\n', '«prices:\n'], ['  date: 2026-03-31\n', '']),
+  plant('no price of an alloy', 'missing-field', ['- { id: A380, price: 2.3 }', '- «{ id: A380 }']),
+  plant('no time of trimming', 'missing-field', ['trimming: { rate: 40, cycle: 9 s, each: 1.5 s }', '«trimming: { rate: 40, each: 1.5 s }']),
   part('no alloy', 'missing-field', ['diewright', '«diewright'], ['alloy: A380\n', '']),
   part('alloy without a value', 'missing-field', ['alloy: A380', '«alloy:']),
   part('alloy of blanks', 'missing-field', ['alloy: A380', 'alloy: «" "']),
@@ -100,6 +108,17 @@ export const FIELDS: readonly BadInput[] = [
   part('same id twice', 'duplicate-id', ['id: H2', 'id: «H1']),
   part('same id for a hole and an undercut', 'duplicate-id', ['id: U1', 'id: «H1'], ['slide: U1', 'slide: H1']),
   plant('same id for two machines', 'duplicate-id', ['id: hot-800', 'id: «cold-4000']),
+  plant('same id for two prices', 'duplicate-id', ['id: ZP5', 'id: «A380']),
+
+  plant('day in another order', 'date', ['date: 2026-03-31', 'date: «31.03.2026']),
+  plant('day with a time', 'date', ['date: 2026-03-31', 'date: «2026-03-31T08:00:00']),
+  plant('year only', 'date', ['date: 2026-03-31', 'date: «2026']),
+  plant('31 June', 'date', ['date: 2026-03-31', 'date: «2026-06-31']),
+  plant('29 February of a common year', 'date', ['date: 2026-03-31', 'date: «2100-02-29']),
+  plant('month 13', 'date', ['date: 2026-03-31', 'date: «2026-13-01']),
+  plant('currency without a letter', 'currency', ['currency: EUR', 'currency: «12']),
+  plant('price as mapping', 'wrong-type', ['energy: 0.12', 'energy: «{ price: 0.12 }']),
+  plant('metal as one price', 'wrong-type', ['aluminium: { price: 2.4, melt_loss: 2.5 %, melting_energy: 0.8 kWh/kg }', 'aluminium: «2.4']),
 
   part('vector without length', 'direction', ['direction: [1, 0, 0]', 'direction: «[0, 0, 0]']),
   part('word that is no axis', 'direction', ['direction: z', 'direction: «up']),

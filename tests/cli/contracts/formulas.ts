@@ -246,15 +246,28 @@ export const CONTRACT_FORMULAS: readonly ContractFormula[] = [
     value: (5 * 10 * 40 ** 4) / (8 * 205000 * ((Math.PI * (10 ** 4 - 4 ** 4)) / 64)),
   },
   { id: 'finish.trim-force', inputs: { shear_strength: '195 MPa', sheared_area: '352 mm2', factor: '1.3' }, unit: 'kN', value: 89.2, within: 5e-4 },
+  {
+    id: 'metal.new-per-part',
+    inputs: { part_mass: '1 kg', shot_mass: '1800 g', scrap: '5 %', loss: '3 %' },
+    unit: 'kg',
+    value: 1 + (1.8 / 0.95) * (0.03 / 0.97),
+  },
+  {
+    id: 'cost.best-cavities',
+    inputs: {
+      parts: '100000',
+      machine_rate: '60',
+      cycle: '0.01 h',
+      trim_time: '18 s',
+      trim_rate: '40',
+      die_cost: '20000',
+      trim_die_cost: '3000',
+      exponent: '0.7',
+    },
+    unit: '1',
+    value: ((100000 * (0.6 + 0.2)) / (0.7 * 23000)) ** (1 / 1.7),
+  },
 ];
-
-const COST = 'trimming, metal balance and cost come with a later milestone';
-
-/** Formulas of the contract that the catalogue does not hold yet, and why. One that arrives moves up, with a call and its value. */
-export const MISSING: Readonly<Record<string, string>> = {
-  'metal.new-per-part': COST,
-  'cost.best-cavities': COST,
-};
 
 /** Another unit for each unit of a result, and what one of the first is in the second. */
 export const CONVERTED: Readonly<Record<string, readonly [unit: string, times: number]>> = {
@@ -270,6 +283,7 @@ export const CONVERTED: Readonly<Record<string, readonly [unit: string, times: n
   'l/s': ['L/min', 60],
   '%': ['1', 0.01],
   '1': ['%', 100],
+  kg: ['g', 1000],
   'm/s': ['ft/s', 1 / 0.3048],
   'kJ/kg': ['J/kg', 1000],
 };

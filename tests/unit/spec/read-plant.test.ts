@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { type PlantSpec, readPlant } from '../../../src/spec/index.ts';
+import { type PlantSpec, PRICED_FAMILIES, type PricesSpec, readPlant } from '../../../src/spec/index.ts';
+import { STARTER_PLANT } from '../../../src/spec/starters.ts';
 import { BASE_PLANT } from '../../cli/bad-input/base.ts';
+import { rulebook } from '../engine/work-to.ts';
 
 describe('a plant', () => {
   const { plant, diagnostics } = readPlant({ name: 'plant.yaml', text: BASE_PLANT.replace('invented: true', 'invented: false') });
@@ -71,5 +73,69 @@ describe('a plant', () => {
     expect(machines?.[0]?.lockingForce.value).toBe(4000);
     expect(machines?.[0]?.dryShotSpeed.value).toBeCloseTo(5.08, 12);
     expect(machines?.[0]?.dryShotSpeed.written).toBe('200 in/s');
+  });
+});
+
+describe('prices of a plant', () => {
+  const real = BASE_PLANT.replace('invented: true', 'invented: false');
+  const pricesOf = (text: string): PricesSpec | undefined => readPlant({ name: 'plant.yaml', text }).plant?.prices;
+  const prices = pricesOf(real) as PricesSpec;
+
+  it('keep currency, day and every amount with its place', () => {
+    expect([prices.currency, prices.date, prices.at?.position().line]).toEqual(['EUR', '2026-03-31', 39]);
+    const aluminium = prices.metal.get('aluminium');
+    expect(
+      [aluminium?.price, aluminium?.meltLoss, aluminium?.meltingEnergy].map((figure) => `${figure?.id} ${figure?.value} ${figure?.unit} ${figure?.at?.path}`),
+    ).toEqual([
+      'plant.metal-price[aluminium] 2.4 1 prices.metal.aluminium.price',
+      'plant.melt-loss[aluminium] 2.5 % prices.metal.aluminium.melt_loss',
+      'plant.melting-energy[aluminium] 0.8 kWh/kg prices.metal.aluminium.melting_energy',
+    ]);
+    expect(prices.alloys.map(({ id, price, meltLoss, at }) => [id, price.value, meltLoss?.value, at?.path])).toEqual([
+      ['A380', 2.3, undefined, 'prices.alloys[0].id'],
+      ['ZP5', 2.8, 1.5, 'prices.alloys[1].id'],
+    ]);
+    expect([prices.returnsSold, prices.dross, prices.energy, prices.impregnation].map((figure) => [figure?.value, figure?.unit])).toEqual([
+      [65, '%'],
+      [0.3, '1'],
+      [0.12, '1'],
+      [2.2, '1'],
+    ]);
+    const { trimming, machining, die } = prices;
+    expect([trimming?.rate, trimming?.cycle, trimming?.each, machining?.rate, machining?.feature, machining?.handling].map((figure) => figure?.value)).toEqual([
+      40, 9, 1.5, 61, 6, 14,
+    ]);
+    expect([die?.rate, die?.cavitySteel, die?.holderSteel, die?.heatTreatment].map((figure) => figure?.value)).toEqual([62, 13, 3.5, 4.5]);
+    expect([prices.energy?.kind, prices.energy?.status, prices.energy?.note]).toEqual(['input', 'source', 'price of 2026-03-31, EUR']);
+  });
+
+  it('name the families as the alloys do', () => {
+    expect([...prices.metal.keys()]).toEqual(['zinc-aluminium', 'aluminium']);
+    expect(Object.values(PRICED_FAMILIES).sort()).toEqual([...new Set(Object.values(rulebook.alloys).map((alloy) => alloy.family))].sort());
+  });
+
+  it('of an invented plant are practice and say so', () => {
+    const energy = pricesOf(BASE_PLANT)?.energy;
+    expect([energy?.kind, energy?.status]).toEqual(['table', 'practice']);
+    expect(energy?.note).toMatch(/of an invented plant$/);
+  });
+
+  it('may be left out, all or all but the metal, and other signs of currency are read', () => {
+    expect(pricesOf(real.slice(0, real.indexOf('prices:')))).toBeUndefined();
+    const bare = `${real.slice(0, real.indexOf('prices:'))}prices: { currency: "€", date: 2024-02-29, metal: {} }\n`;
+    expect(pricesOf(bare)).toMatchObject({ currency: '€', date: '2024-02-29', alloys: [] });
+    expect(pricesOf(bare.replace('metal: {}', 'metal: {}, trimming: { rate: 1e1, cycle: 0.2 min }'))?.trimming).toMatchObject({
+      rate: { value: 10 },
+      cycle: { value: 12 },
+      each: { value: 0, kind: 'default' },
+    });
+  });
+
+  it('of the starter are read without a finding once they are no comment', () => {
+    const at = STARTER_PLANT.indexOf('# prices:');
+    const text = STARTER_PLANT.slice(0, at) + STARTER_PLANT.slice(at).replace(/^# /gm, '');
+    const { plant, diagnostics } = readPlant({ name: 'plant.yaml', text });
+    expect([diagnostics, plant?.prices?.currency, plant?.prices?.die?.rate.value]).toEqual([[], 'EUR', 60]);
+    expect(readPlant({ name: 'plant.yaml', text: STARTER_PLANT }).plant?.prices).toBeUndefined();
   });
 });
