@@ -2,6 +2,7 @@ import { number, numberEach, rough, text } from './define.ts';
 
 /** Metal and money. Amounts are bare numbers in the currency of the plant. Items are lines of the cost and counts of cavities. */
 export const COST_WORDS = {
+  'cost.count': numberEach('1', 'Cavities, for the cost by their number'),
   'metal.returns': text('Runners, overflows, biscuits and rejects'),
   'metal.shot-per-part': number('kg', 'Metal cast for one casting'),
   'metal.yield': number('%', 'Yield: casting, of the metal of the shot'),

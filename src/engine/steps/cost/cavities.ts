@@ -22,7 +22,7 @@ export function workCavities(ledger: Ledger): void {
   const modelled = ledger.apply(withCavities, { ...sum(ledger), cavities }, { id: 'cost.modelled' });
   const rest = ledger.apply(costRest, { total: ledger.value('cost.per-part'), modelled });
   for (const count of countsToShow(cavities.value, best.value)) {
-    const n = Traced.choice(`cost.count[${count}]`, count, '1', { note: 'a count that can be laid out', status: 'derived' });
+    const n = ledger.put(Traced.choice(`cost.count[${count}]`, count, '1', { note: 'a count that can be laid out', status: 'derived' }));
     ledger.apply(withCavities, { ...sum(ledger), cavities: n, rest }, { item: String(count) });
   }
   ledger.apply(withCavities, { ...sum(ledger), cavities: best, rest }, { id: 'cost.at-best' });
