@@ -25,13 +25,13 @@ await buildLibrary();
 await buildCommandLine();
 makeCodeCache();
 
-/** rules/ -> dist/rulebook.json, with every fault of the rule data reported. */
+/** rules/ -> dist/rulebook.txt, with every fault of the rule data reported. */
 async function compileRules() {
   const compiler = join(dist, 'rulepack.mjs');
   await build({ ...common, format: 'esm', entryPoints: ['.build/rulepack.ts'], outfile: compiler, packages: 'external' });
   const { rulepack } = await import(pathToFileURL(compiler).href);
   try {
-    writeFileSync(join(dist, 'rulebook.json'), rulepack(join(root, 'rules')));
+    writeFileSync(join(dist, 'rulebook.txt'), rulepack(join(root, 'rules')));
   } catch (error) {
     console.error(error.message);
     process.exit(1);
@@ -48,11 +48,13 @@ async function buildLibrary() {
     outdir: 'dist',
     splitting: true,
     chunkNames: 'chunks/[name]-[hash]',
-    plugins: [module('virtual:rulebook', "import { readFileSync } from 'node:fs';\nexport default readFileSync(new URL(RULEBOOK, import.meta.url), 'utf8');")],
+    plugins: [
+      module('virtual:rulebook', "import { readFileSync } from 'node:fs';\nexport default readFileSync(new URL(RULEBOOK, import.meta.url), 'latin1');"),
+    ],
     banner: { js: "import { createRequire as __createRequire } from 'node:module'; const require = __createRequire(import.meta.url);" },
   });
   // A chunk lies one folder deeper than the entry.
-  rewrite(/RULEBOOK/g, (path) => (path.includes('chunks') ? '"../rulebook.json"' : '"./rulebook.json"'));
+  rewrite(/RULEBOOK/g, (path) => (path.includes('chunks') ? '"../rulebook.txt"' : '"./rulebook.txt"'));
 }
 
 function rewrite(pattern, by) {
@@ -74,7 +76,7 @@ function rewrite(pattern, by) {
 async function buildCommandLine() {
   const provided = module(
     'virtual:rulebook',
-    "import { readFileSync } from 'node:fs';\nimport { join } from 'node:path';\nexport default readFileSync(join(__dirname, 'rulebook.json'), 'utf8');",
+    "import { readFileSync } from 'node:fs';\nimport { join } from 'node:path';\nexport default readFileSync(join(__dirname, 'rulebook.txt'), 'latin1');",
   );
   await build({
     ...bundled,
@@ -85,21 +87,22 @@ async function buildCommandLine() {
     plugins: [provided, module('node:child_process', NO_CHILDREN), elsewhere(/\/report\/figure\/index\.ts$/, './figure.cjs')],
   });
   await build({ ...bundled, format: 'cjs', entryPoints: ['src/report/figure/index.ts'], outfile: 'dist/figure.cjs' });
-  toAscii(join(dist, 'program.cjs'));
+  writeFileSync(join(dist, 'program.cjs'), asFunction(ascii(readFileSync(join(dist, 'program.cjs'), 'utf8'))));
   const loader = readFileSync(join(root, '.build', 'load-program.cjs'), 'utf8');
   await build({ ...bundled, format: 'cjs', entryPoints: ['src/cli/main.ts'], outfile: 'dist/cli.cjs', plugins: [module(/\/program\.ts$/, loader)] });
 }
 
 /**
- * Writes what is not ASCII as \u escapes, so that the script may be read as latin1. esbuild has done so in strings and
+ * A script with what is not ASCII as \u escapes, so that it may be read as latin1. esbuild has done so in strings and
  * leaves regular expressions alone; in both the escape means the same.
  */
-function toAscii(path) {
-  const text = readFileSync(path, 'utf8');
-  writeFileSync(
-    path,
-    text.replace(/[^\x00-\x7f]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`),
-  );
+function ascii(text) {
+  return text.replace(/[^\x00-\x7f]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`);
+}
+
+/** A script of the form that load-program.cjs compiles. It is made here, for at the start it would cost a copy of the whole text. */
+function asFunction(text) {
+  return `(function (exports, require, module, __filename, __dirname) {${text}\n})`;
 }
 
 /** A module that is built as a script of its own, beside the one that asks for it. */
@@ -115,11 +118,13 @@ function elsewhere(filter, path) {
 /** A module that the build provides in the place of an import. */
 function module(name, contents) {
   const filter = typeof name === 'string' ? new RegExp(`^${name}$`) : name;
+  // A namespace of its own: the first plugin that loads from a namespace provides for all of it.
+  const namespace = `provided ${name}`;
   return {
-    name: 'provided',
+    name: namespace,
     setup(bundle) {
-      bundle.onResolve({ filter }, (args) => (args.kind === 'entry-point' ? undefined : { path: args.path, namespace: 'provided' }));
-      bundle.onLoad({ filter: /.*/, namespace: 'provided' }, () => ({ contents, loader: 'js', resolveDir: root }));
+      bundle.onResolve({ filter }, (args) => (args.kind === 'entry-point' ? undefined : { path: args.path, namespace }));
+      bundle.onLoad({ filter: /.*/, namespace }, () => ({ contents, loader: 'js', resolveDir: root }));
     },
   };
 }

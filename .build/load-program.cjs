@@ -6,7 +6,7 @@ const { Script } = require('node:vm');
 
 const filename = join(__dirname, 'program.cjs');
 
-/** The script, with its bytecode if there is one. The text is ASCII, which is read fastest as latin1. */
+/** The script, a function of the names of a module, with its bytecode if there is one. The text is ASCII, which is read fastest as latin1. */
 function compile() {
   let cachedData;
   try {
@@ -14,8 +14,7 @@ function compile() {
   } catch {
     // Without the cache the script is compiled as usual.
   }
-  const wrapped = `(function (exports, require, module, __filename, __dirname) {${readFileSync(filename, 'latin1')}\n})`;
-  return new Script(wrapped, { filename, cachedData });
+  return new Script(readFileSync(filename, 'latin1'), { filename, cachedData });
 }
 
 function load(script) {
@@ -24,4 +23,12 @@ function load(script) {
   return loaded.exports;
 }
 
-module.exports = { compile, load, run: (argv, io) => load(compile()).run(argv, io) };
+let program;
+
+/** Loads the program on the first call, for a caller that runs several commands. */
+function run(argv, io) {
+  program ??= load(compile());
+  return program.run(argv, io);
+}
+
+module.exports = { compile, load, run };

@@ -4,6 +4,7 @@ import { wordOf } from '../src/engine/vocabulary/index.ts';
 import type { Diagnostic } from '../src/kernel/diagnostic.ts';
 import type { SourceText } from '../src/kernel/place.ts';
 import { type Compiled, compileRulebook } from '../src/rulebook/compile.ts';
+import { packRulebook } from '../src/rulebook/pack.ts';
 import { compilePlant } from '../src/spec/index.ts';
 
 /** Every YAML file below a folder, named relative to it with forward slashes, in stable order. */
@@ -25,9 +26,9 @@ export function describe(diagnostic: Diagnostic): string {
   return `${place}${diagnostic.code}: ${diagnostic.message}${diagnostic.fix === undefined ? '' : ` (${diagnostic.fix})`}`;
 }
 
-/** The rulebook as JSON text. @throws Error that lists every fault of the rule data. */
+/** The rulebook as text, for `unpackRulebook`. @throws Error that lists every fault of the rule data. */
 export function rulepack(folder: string): string {
   const { rulebook, diagnostics } = compileFolder(folder);
   if (diagnostics.length > 0) throw new Error(`${diagnostics.length} faults in the rule data:\n${diagnostics.map(describe).join('\n')}`);
-  return JSON.stringify(rulebook);
+  return packRulebook(rulebook);
 }

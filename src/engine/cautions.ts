@@ -1,7 +1,6 @@
 import { weakest } from '../kernel/status.ts';
-import { type Bound, parseExpression } from '../rulebook/expression.ts';
-import type { Caution } from '../rulebook/types.ts';
 import { bind } from './bind.ts';
+import { evaluated } from './evaluated.ts';
 import type { Ledger } from './ledger.ts';
 import type { PlannedCaution } from './plan.ts';
 import { titleOf } from './step.ts';
@@ -11,8 +10,9 @@ export function collectCautions(ledger: Ledger): PlannedCaution[] {
   const list: PlannedCaution[] = [];
   for (const caution of Object.values(ledger.rulebook.cautions)) {
     const bound = bind(ledger, caution.uses);
-    const triggered = holds(caution, bound.values);
-    if (triggered === undefined && 'missing' in bound)
+    // With the values that are known the trigger may be decided although others are missing.
+    const triggered = evaluated(ledger.rulebook, caution.when, bound.values);
+    if (triggered === undefined && bound.missing.length > 0)
       ledger.leaveUnchecked({ id: caution.id, title: `Caution: ${caution.title}`, missing: `not known: ${bound.missing.map(titleOf).join(', ')}` });
     if (triggered !== true) continue;
     list.push({
@@ -27,13 +27,4 @@ export function collectCautions(ledger: Ledger): PlannedCaution[] {
     });
   }
   return list;
-}
-
-/** Whether the trigger holds with the values that are known; undefined when it hangs on one that is not. */
-function holds(caution: Caution, values: Bound): boolean | undefined {
-  try {
-    return parseExpression(caution.when, caution.uses)(values) === true;
-  } catch {
-    return undefined;
-  }
 }

@@ -1,8 +1,9 @@
 import { nearestWord, orList } from '../kernel/spelling.ts';
 import { weakest } from '../kernel/status.ts';
-import { type Bound, parseExpression } from '../rulebook/expression.ts';
+import type { Bound } from '../rulebook/condition.ts';
 import type { Choice, ChoiceRow } from '../rulebook/types.ts';
 import { bind } from './bind.ts';
+import { evaluated } from './evaluated.ts';
 import { type Ledger, Missing } from './ledger.ts';
 import type { Decision } from './plan.ts';
 import { fullId } from './vocabulary/index.ts';
@@ -18,16 +19,16 @@ export function choose(ledger: Ledger, tableId: string, item?: string): Decision
   const table = tableOf(ledger, tableId);
   const id = fullId(tableId, item);
   const bound = bind(ledger, table.uses, item);
-  if ('missing' in bound) {
+  if (bound.missing.length > 0) {
     const pinned = pinnedWithout(ledger, table, id, tableId, item, bound.missing);
     if (pinned === undefined) throw new Missing(bound.missing[0] as string);
     ledger.record(pinned);
     return pinned;
   }
-  const holding = rowsHolding(table, bound.values);
+  const holding = rowsHolding(ledger, table, bound.values);
   const row = holding[0];
   if (row === undefined) throw new Missing(id);
-  const parents = [...bound.traced.values()];
+  const parents = bound.numbers;
   const common = {
     id,
     title: item === undefined ? table.title : `${table.title}, ${item}`,
@@ -101,7 +102,7 @@ function pinnedWithout(ledger: Ledger, table: Choice, id: string, tableId: strin
 export function wordFor(ledger: Ledger, tableId: string, values: Bound, item?: string): string | undefined {
   const table = tableOf(ledger, tableId);
   const pin = pinOf(ledger, tableId, item)?.text;
-  return pin !== undefined && wordsOf(table).includes(pin) ? pin : rowsHolding(table, values)[0]?.choose;
+  return pin !== undefined && wordsOf(table).includes(pin) ? pin : rowsHolding(ledger, table, values)[0]?.choose;
 }
 
 function tableOf(ledger: Ledger, id: string): Choice {
@@ -110,8 +111,8 @@ function tableOf(ledger: Ledger, id: string): Choice {
   return table;
 }
 
-function rowsHolding(table: Choice, values: Bound): ChoiceRow[] {
-  return table.rows.filter((row) => parseExpression(row.when, table.uses)(values) === true);
+function rowsHolding(ledger: Ledger, table: Choice, values: Bound): ChoiceRow[] {
+  return table.rows.filter((row) => evaluated(ledger.rulebook, row.when, values) === true);
 }
 
 function wordsOf(table: Choice): string[] {

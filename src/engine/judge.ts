@@ -1,10 +1,11 @@
 import type { Diagnostic } from '../kernel/diagnostic.ts';
 import { formatNumber } from '../kernel/format.ts';
+import type { Place } from '../kernel/place.ts';
 import { printTraced } from '../kernel/traced.ts';
-import { type Bound, parseExpression } from '../rulebook/expression.ts';
 import { parseTemplate } from '../rulebook/template.ts';
-import type { Binding, Limit } from '../rulebook/types.ts';
+import type { Limit, Rulebook } from '../rulebook/types.ts';
 import { type Bindings, bind } from './bind.ts';
+import { evaluated } from './evaluated.ts';
 import type { Ledger } from './ledger.ts';
 import type { Judged } from './plan.ts';
 
@@ -51,53 +52,54 @@ function itemsByKind(ledger: Ledger): Map<string, Set<string>> {
 
 /** Judges one limit. A missing value leaves it open, unless the rule is about something the part simply lacks. */
 export function judge(ledger: Ledger, limit: Limit, item?: string): Verdict {
+  const { rulebook } = ledger;
   const bound = bind(ledger, limit.uses, item);
-  if ('missing' in bound) {
-    // An optional field of an item that the drawing does not give (no draft asked, no thread) is nothing to judge.
-    const own = limit.each !== undefined && bound.missing.some((id) => id.startsWith(`${limit.each}.`));
-    return own || isRuledOut(limit, bound.values) ? { kind: 'not-applicable' } : { kind: 'open', missing: `needs ${bound.missing.join(', ')}` };
+  const applies = evaluated(rulebook, limit.when, bound.values);
+  const { missing } = bound;
+  if (missing.length > 0) {
+    // An optional field of an item that the drawing does not give (no draft asked, no thread) is nothing to judge, and what
+    // is known may already say that the rule does not apply: then nothing is missing for it.
+    const own = limit.each !== undefined && missing.some((id) => id.startsWith(`${limit.each}.`));
+    return own || applies === false ? { kind: 'not-applicable' } : { kind: 'open', missing: `needs ${missing.join(', ')}` };
   }
-  try {
-    if (parseExpression(limit.when, limit.uses)(bound.values) !== true) return { kind: 'not-applicable' };
-    if (parseExpression(limit.require, limit.uses)(bound.values) === true) return { kind: 'pass' };
-  } catch (error) {
-    return { kind: 'open', missing: `the condition could not be evaluated: ${(error as Error).message.split('\n')[0]}` };
-  }
+  if (applies === false) return { kind: 'not-applicable' };
+  const holds = applies === undefined ? undefined : evaluated(rulebook, limit.require, bound.values);
+  if (holds === undefined) return { kind: 'open', missing: 'the condition could not be evaluated' };
+  if (holds === true) return { kind: 'pass' };
   const pointed = limit.uses.find((use) => use.id === limit.at)?.name;
   const names = [...(pointed === undefined ? [] : [pointed]), ...limit.uses.map((use) => use.name)];
-  const at = names.map(bound.place).find((place) => place !== undefined) ?? ledger.part.at;
+  const at = firstPlace(bound, names) ?? ledger.part.at;
   return {
     kind: 'fail',
     finding: {
       code: limit.id,
       severity: limit.severity,
-      message: item === undefined ? fill(limit.message, limit.uses, bound) : `${item}: ${fill(limit.message, limit.uses, bound)}`,
+      message: item === undefined ? fill(rulebook, limit.message, bound) : `${item}: ${fill(rulebook, limit.message, bound)}`,
       at,
       notes: [limit.why],
-      fix: fill(limit.fix, limit.uses, bound),
-      values: [...bound.traced.values()].map((value) => value.id),
+      fix: fill(rulebook, limit.fix, bound),
+      values: bound.numbers.map((value) => value.id),
       ...(item === undefined ? {} : { item }),
     },
   };
 }
 
-/** Whether the values that are known already say that the rule does not apply: then nothing is missing for it. */
-function isRuledOut(limit: Limit, values: Bound): boolean {
-  try {
-    return parseExpression(limit.when, limit.uses)(values) === false;
-  } catch {
-    return false;
+function firstPlace(bound: Bindings, names: readonly string[]): Place | undefined {
+  for (const name of names) {
+    const place = bound.place(name);
+    if (place !== undefined) return place;
   }
+  return undefined;
 }
 
 /** Puts values and computed numbers into a message. */
-export function fill(template: string, uses: readonly Binding[], bound: Bindings): string {
+export function fill(rulebook: Rulebook, template: string, bound: Bindings): string {
   return parseTemplate(template)
     .map((part) => {
       if (part.kind === 'text') return part.text;
-      if (part.kind === 'number') return formatNumber(Number(parseExpression(part.expression, uses)(bound.values)), part.digits);
-      const traced = bound.traced.get(part.name);
-      return traced === undefined ? (bound.texts.get(part.name) ?? '') : printTraced(traced);
+      if (part.kind === 'number') return formatNumber(Number(evaluated(rulebook, part.expression, bound.values)), part.digits);
+      const number = bound.number(part.name);
+      return number === undefined ? (bound.text(part.name) ?? '') : printTraced(number);
     })
     .join('');
 }

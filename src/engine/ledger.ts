@@ -9,9 +9,13 @@ import { dimensionOf, type Unit } from '../kernel/units.ts';
 import { type AxisValue, readTable } from '../rulebook/lookup.ts';
 import type { Alloy, Rulebook } from '../rulebook/types.ts';
 import type { PartSpec, PlantSpec } from '../spec/index.ts';
+import type { Case } from './case.ts';
+import { Overlay } from './overlay.ts';
 import { placeOf } from './place-of.ts';
 import type { Decision, Unchecked } from './plan.ts';
 import { fullId, type TextId, type UnitOf, type ValueId, wordOf } from './vocabulary/index.ts';
+
+export type { Case, FirstPlan } from './case.ts';
 
 /** A value that a step needs and that is not there, because an earlier step could not work it out. */
 export class Missing extends Error {
@@ -21,47 +25,43 @@ export class Missing extends Error {
   }
 }
 
-export interface Case {
-  readonly part: PartSpec;
-  readonly plant: PlantSpec;
-  readonly alloy: Alloy;
-  readonly rulebook: Rulebook;
-  /** Whether the wave in the sleeve is to be computed; it takes longer than the rest of the plan. */
-  readonly wave?: boolean;
-  readonly first?: FirstPlan;
-}
-
-/** What a first plan has shown, for the steps that come too early to know it. */
-export interface FirstPlan {
-  /** Gate velocity in m/s that the best machine drives at the planned flow, when that is less than the wall asks for. */
-  readonly velocity?: { readonly value: number; readonly machine: string; readonly plunger: number };
-  /** Runner of one cavity by its layout, in cm3 and projected cm2. */
-  readonly runner?: { readonly volume: number; readonly area: number; readonly cavities: number; readonly machine: string };
-}
-
 /**
  * The record of one plan in the making. Every number that a step uses or makes goes through it: formulas applied,
  * tables read, assumptions made, decisions taken. What the engineer has pinned replaces what was worked out, here and
  * nowhere else.
  */
 export class Ledger {
-  readonly values = new Map<string, Traced>();
-  readonly texts = new Map<string, string>();
-  readonly textPlaces = new Map<string, Place>();
-  readonly decisions = new Map<string, Decision>();
+  readonly values: Map<string, Traced>;
+  readonly texts: Map<string, string>;
+  readonly textPlaces: Map<string, Place>;
+  readonly decisions: Map<string, Decision>;
   readonly findings: Diagnostic[] = [];
   readonly unchecked: Unchecked[] = [];
   readonly usedPins = new Set<string>();
 
-  constructor(readonly given: Case) {}
+  /** Empty, or with what another one has recorded: over its record, or with a copy of it. */
+  constructor(
+    readonly given: Case,
+    from?: Ledger,
+    begin: <V>(record: Map<string, V>) => Map<string, V> = (record) => new Overlay(record),
+  ) {
+    this.values = from === undefined ? new Map() : begin(from.values);
+    this.texts = from === undefined ? new Map() : begin(from.texts);
+    this.textPlaces = from === undefined ? new Map() : begin(from.textPlaces);
+    this.decisions = from === undefined ? new Map() : begin(from.decisions);
+  }
 
-  /** A copy to try something on: what is filed there does not touch this one. */
+  /** A ledger over this one to try something on: what is filed there does not touch this one. This one rests meanwhile. */
   fork(): Ledger {
-    const copy = new Ledger(this.given);
-    for (const [id, value] of this.values) copy.values.set(id, value);
-    for (const [id, text] of this.texts) copy.texts.set(id, text);
-    for (const [id, place] of this.textPlaces) copy.textPlaces.set(id, place);
-    for (const [id, decision] of this.decisions) copy.decisions.set(id, decision);
+    return new Ledger(this.given, this);
+  }
+
+  /** A copy with all that has been recorded so far, to go on from there in a case that knows more. */
+  continuedWith(given: Case): Ledger {
+    const copy = new Ledger(given, this, (record) => new Map(record));
+    copy.findings.push(...this.findings);
+    copy.unchecked.push(...this.unchecked);
+    for (const id of this.usedPins) copy.usedPins.add(id);
     return copy;
   }
 

@@ -1,4 +1,5 @@
 import { type Case, type FirstPlan, Ledger } from './ledger.ts';
+import { gateStep } from './steps/gate.ts';
 import { fileGiven } from './steps/given.ts';
 import { WORK_ORDER } from './steps/index.ts';
 import { pq2Step } from './steps/pq2/index.ts';
@@ -7,14 +8,27 @@ import { runnerNetworkStep } from './steps/runner-network/index.ts';
 /** The count of cavities that a runner was laid out for may turn out otherwise; it settles at once or not at all. */
 const LAYOUTS = 3;
 
+/** The first step that a first plan can change: gates are the earliest that depend on what is laid out after them. */
+const FIRST_TO_CHANGE = WORK_ORDER.indexOf(gateStep);
+
 /**
  * Works through every step. What must be known early but shows only later, such as the runner of a die that is not laid
- * out yet, is planned with a usual figure first; as soon as it shows, the steps are worked through again with it.
+ * out yet, is planned with a usual figure first; as soon as it shows, the steps are worked through again with it, from the
+ * first step that it can change. The steps before that one are worked once: they cannot ask for what a first plan shows.
  */
 export function workThrough(given: Case): Ledger {
+  const before = new Ledger({
+    ...given,
+    get first(): never {
+      throw new TypeError('a step asks for a first plan before there can be one');
+    },
+  });
+  before.attempt('part', 'Part data', () => fileGiven(before));
+  for (const step of WORK_ORDER.slice(0, FIRST_TO_CHANGE)) before.attempt(step.id, step.title, () => step.work(before));
+
   let first: FirstPlan = {};
   for (let layouts = 0; ; ) {
-    const ledger = new Ledger({ ...given, first });
+    const ledger = before.continuedWith({ ...given, first });
     const shown = work(ledger, first, layouts < LAYOUTS);
     if (shown === undefined) return ledger;
     if (shown.runner !== undefined) layouts += 1;
@@ -24,8 +38,7 @@ export function workThrough(given: Case): Ledger {
 
 /** Works until something shows that the plan must be worked through again with, or to the end. */
 function work(ledger: Ledger, first: FirstPlan, layOut: boolean): FirstPlan | undefined {
-  ledger.attempt('part', 'Part data', () => fileGiven(ledger));
-  for (const step of WORK_ORDER) {
+  for (const step of WORK_ORDER.slice(FIRST_TO_CHANGE)) {
     ledger.attempt(step.id, step.title, () => step.work(ledger));
     const shown =
       step === runnerNetworkStep && layOut

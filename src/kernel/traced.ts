@@ -36,57 +36,42 @@ export interface TracedFields<U extends Unit> {
  * constructors below are the only road, and each demands what makes the number checkable.
  */
 export class Traced<U extends Unit = Unit> implements TracedFields<U> {
-  readonly #fields: TracedFields<U>;
+  // Plain properties, because a plan reads them by the ten thousand; `declare`, so that each is set once and not twice.
+  /** Makes the type nominal: no object literal can have it. */
+  declare protected readonly traced: true;
+  declare readonly id: string;
+  declare readonly value: number;
+  declare readonly unit: U;
+  declare readonly kind: Kind;
+  declare readonly parents: readonly Traced[];
+  declare readonly source: readonly SourceRef[];
+  declare readonly status: Status;
+  declare readonly range: RangeVerdict;
+  declare readonly at: Place | undefined;
+  declare readonly note: string | undefined;
+  declare readonly written: string | undefined;
+  declare readonly formula: Formula | undefined;
+  declare readonly numbers: Readonly<Record<string, number>> | undefined;
+  declare readonly decimals: number | undefined;
+  declare readonly table: string | undefined;
 
   private constructor(fields: TracedFields<U>) {
     if (!Number.isFinite(fields.value)) throw new RangeError(`${fields.id} is not a finite number`);
-    this.#fields = fields;
-  }
-
-  get id(): string {
-    return this.#fields.id;
-  }
-  get value(): number {
-    return this.#fields.value;
-  }
-  get unit(): U {
-    return this.#fields.unit;
-  }
-  get kind(): Kind {
-    return this.#fields.kind;
-  }
-  get parents(): readonly Traced[] {
-    return this.#fields.parents;
-  }
-  get source(): readonly SourceRef[] {
-    return this.#fields.source;
-  }
-  get status(): Status {
-    return this.#fields.status;
-  }
-  get range(): RangeVerdict {
-    return this.#fields.range;
-  }
-  get at(): Place | undefined {
-    return this.#fields.at;
-  }
-  get note(): string | undefined {
-    return this.#fields.note;
-  }
-  get written(): string | undefined {
-    return this.#fields.written;
-  }
-  get formula(): Formula | undefined {
-    return this.#fields.formula;
-  }
-  get numbers(): Readonly<Record<string, number>> | undefined {
-    return this.#fields.numbers;
-  }
-  get decimals(): number | undefined {
-    return this.#fields.decimals;
-  }
-  get table(): string | undefined {
-    return this.#fields.table;
+    this.id = fields.id;
+    this.value = fields.value;
+    this.unit = fields.unit;
+    this.kind = fields.kind;
+    this.parents = fields.parents;
+    this.source = fields.source;
+    this.status = fields.status;
+    this.range = fields.range;
+    this.at = fields.at;
+    this.note = fields.note;
+    this.written = fields.written;
+    this.formula = fields.formula;
+    this.numbers = fields.numbers;
+    this.decimals = fields.decimals;
+    this.table = fields.table;
   }
 
   /** A value that the user wrote for this part or plant. */
@@ -165,7 +150,7 @@ export class Traced<U extends Unit = Unit> implements TracedFields<U> {
       kind: 'assumption',
       parents,
       source: from.source ?? [],
-      status: weakest(from.status, ...parents.map((p) => p.status)),
+      status: weakestOf(from.status, parents),
       range: 'inside',
       note: from.note,
     });
@@ -194,8 +179,8 @@ export class Traced<U extends Unit = Unit> implements TracedFields<U> {
       kind: 'table',
       parents,
       source: from.source,
-      status: weakest(from.status, ...parents.map((p) => p.status)),
-      range: worstRange([from.range ?? 'inside', ...parents.map((p) => p.range)]),
+      status: weakestOf(from.status, parents),
+      range: worstRange(from.range ?? 'inside', parents),
       table: from.table,
       note: from.note,
       at: from.at,
@@ -217,7 +202,7 @@ export class Traced<U extends Unit = Unit> implements TracedFields<U> {
       kind: 'choice',
       parents,
       source: from.source ?? [],
-      status: weakest(from.status, ...parents.map((p) => p.status)),
+      status: weakestOf(from.status, parents),
       range: 'inside',
       note: from.note,
     });
@@ -238,9 +223,9 @@ export class Traced<U extends Unit = Unit> implements TracedFields<U> {
       unit: formula.unit,
       kind: 'formula',
       parents,
-      source: mergeSources(formula.source),
-      status: weakest(formula.status, ...parents.map((p) => p.status)),
-      range: worstRange([range, ...parents.map((p) => p.range)]),
+      source: formula.source.length < 2 ? formula.source : mergeSources(formula.source),
+      status: weakestOf(formula.status, parents),
+      range: worstRange(range, parents),
       formula: formula as unknown as Formula,
       numbers: from.numbers,
       note: from.note,
@@ -250,23 +235,32 @@ export class Traced<U extends Unit = Unit> implements TracedFields<U> {
   /** The same value under the same id in another unit of its dimension; the compiler refuses any other. */
   in<V extends SameDimension<U>>(unit: V): Traced<V> {
     if ((unit as Unit) === this.unit) return this as unknown as Traced<V>;
-    return new Traced<V>({ ...this.#fields, value: convert(this.value, this.unit, unit), unit });
+    return new Traced<V>({ ...this, value: convert(this.value, this.unit, unit), unit });
   }
 
   /** The same value, printed with that many decimals. */
   printedWith(decimals: number): Traced<U> {
-    return new Traced({ ...this.#fields, decimals });
+    return new Traced({ ...this, decimals });
   }
 
   /** The same figure, with its whole derivation, filed under another id. */
   as(id: string, note?: string): Traced<U> {
-    return new Traced({ ...this.#fields, id, note: note ?? this.note });
+    return new Traced({ ...this, id, note: note ?? this.note });
   }
 }
 
-function worstRange(list: readonly RangeVerdict[]): RangeVerdict {
-  if (list.includes('extrapolated')) return 'extrapolated';
-  return list.includes('clamped') ? 'clamped' : 'inside';
+/** The least trustworthy of a figure's own status and those of what it rests on. */
+function weakestOf(own: Status, parents: readonly Traced[]): Status {
+  let worst = own;
+  for (const parent of parents) worst = weakest(worst, parent.status);
+  return worst;
+}
+
+/** The worst of a figure's own verdict and those of what it rests on. */
+function worstRange(own: RangeVerdict, parents: readonly Traced[]): RangeVerdict {
+  let worst = own;
+  for (const { range } of parents) if (range === 'extrapolated' || worst === 'inside') worst = range;
+  return worst;
 }
 
 /** Number and unit as the plan prints them: an input as the user wrote it, anything else rounded. */

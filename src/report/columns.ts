@@ -1,8 +1,3 @@
-/** Characters that take two columns on a terminal: East Asian scripts and full-width forms, and pictures. */
-const WIDE =
-  /(?![\uff61-\uffdc])[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\u3000-\u303f\uff01-\uff60\uffe0-\uffe6]|\p{Emoji_Presentation}/u;
-const JOINS = /^(?:\p{Mark}|\u200d|[\ufe00-\ufe0f])/u;
-
 let graphemes: Intl.Segmenter | undefined;
 
 /** Columns that a text takes on a terminal with a fixed-width font; the text holds no control characters. */
@@ -10,10 +5,16 @@ export function columnsOf(text: string): number {
   if (/^[\x20-\x7e]*$/.test(text)) return text.length;
   graphemes ??= new Intl.Segmenter('en', { granularity: 'grapheme' });
   let columns = 0;
-  for (const { segment } of graphemes.segment(text)) {
-    if (!JOINS.test(segment)) columns += WIDE.test(segment) ? 2 : 1;
-  }
+  for (const { segment } of graphemes.segment(text)) columns += widthOf(segment);
   return columns;
+}
+
+/** Two columns for East Asian scripts, full-width forms and pictures. The patterns stand here because to read them takes time, and few texts need them. */
+function widthOf(grapheme: string): number {
+  if (/^(?:\p{Mark}|\u200d|[\ufe00-\ufe0f])/u.test(grapheme)) return 0;
+  const wide =
+    /(?![\uff61-\uffdc])[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Hangul}\u3000-\u303f\uff01-\uff60\uffe0-\uffe6]|\p{Emoji_Presentation}/u;
+  return wide.test(grapheme) ? 2 : 1;
 }
 
 /** The text with spaces up to `columns`. */

@@ -19,6 +19,8 @@ function spellings(code: string): string[] {
 
 /** The alloy that a designation names, by any of its standards. Exact designations win over near ones. */
 export function findAlloy(rulebook: Rulebook, designation: string): AlloySearch {
+  // The id as it is printed is found without reading the records of all other alloys.
+  if (Object.hasOwn(rulebook.alloys, designation)) return { found: rulebook.alloys[designation] as Alloy };
   const wanted = fold(designation);
   const exact = new Set<Alloy>();
   const near = new Set<Alloy>();

@@ -3,7 +3,7 @@ import type { LocatedYaml } from '../kernel/located-yaml.ts';
 import { didYouMean } from '../kernel/spelling.ts';
 import { sourceKey } from '../kernel/status.ts';
 import { dimensionOf, isUnit } from '../kernel/units.ts';
-import { expressionFault, parseExpression } from './expression.ts';
+import { expressionFault, parseExpression, treeOf } from './expression.ts';
 import { parseTemplate } from './template.ts';
 import type { Binding, Given, Origin, Rulebook, Table, Vocabulary } from './types.ts';
 
@@ -11,7 +11,7 @@ import type { Binding, Given, Origin, Rulebook, Table, Vocabulary } from './type
 const OWN_SOURCES = new Set(['PART', 'PLANT']);
 
 /** Everything about a rulebook that its shape does not settle; each fault points at the line of its file. */
-export function checkRulebook(rulebook: Rulebook, documents: ReadonlyMap<string, LocatedYaml>, vocabulary: Vocabulary): Diagnostic[] {
+export function checkRulebook(rulebook: Omit<Rulebook, 'conditions'>, documents: ReadonlyMap<string, LocatedYaml>, vocabulary: Vocabulary): Diagnostic[] {
   const faults: Diagnostic[] = [];
   const report = (file: string, path: readonly (string | number)[], code: string, message: string, fix: string): void => {
     const at = documents.get(file)?.place(path);
@@ -53,7 +53,7 @@ export function checkRulebook(rulebook: Rulebook, documents: ReadonlyMap<string,
   };
 
   const checkExpression = (file: string, path: readonly (string | number)[], text: string, uses: readonly Binding[], wanted: 'bool' | 'number'): boolean => {
-    const fault = expressionFault(text, uses, wanted);
+    const fault = expressionFault(text, uses, wanted) ?? faultOf(() => treeOf(text));
     if (fault !== undefined) report(file, path, 'expression', `"${text}": ${fault}`, 'numbers are doubles: write 2.0 * x, not 2 * x');
     return fault === undefined;
   };
@@ -155,6 +155,16 @@ export function checkRulebook(rulebook: Rulebook, documents: ReadonlyMap<string,
     }
   }
   return faults;
+}
+
+/** The message of what a piece of work throws, if it does. */
+function faultOf(work: () => unknown): string | undefined {
+  try {
+    work();
+    return undefined;
+  } catch (error) {
+    return (error as Error).message.split('\n')[0];
+  }
 }
 
 type Report = (file: string, path: readonly (string | number)[], code: string, message: string, fix: string) => void;

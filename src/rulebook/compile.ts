@@ -4,7 +4,9 @@ import { type LocatedYaml, readLocatedYaml } from '../kernel/located-yaml.ts';
 import type { SourceText } from '../kernel/place.ts';
 import { buildAlloys, buildCautions, buildChoices, buildLimit, buildSources, buildTable } from './build.ts';
 import { checkRulebook } from './check.ts';
+import { treeOf } from './expression.ts';
 import { alloyFile, cautionFile, choiceFile, limitFile, sourcesFile, tableFile } from './schema.ts';
+import { parseTemplate } from './template.ts';
 import type { Alloy, Caution, Choice, Limit, Rulebook, Source, Table, Vocabulary } from './types.ts';
 
 export interface Compiled {
@@ -62,9 +64,22 @@ export function compileRulebook(files: readonly SourceText[], vocabulary: Vocabu
         fix: 'put it in tables/, choices/, limits/, cautions/, alloys/ or plants/',
       });
   }
-  const rulebook: Rulebook = { tables, choices, limits, cautions, alloys, sources, plants };
-  diagnostics.push(...checkRulebook(rulebook, documents, vocabulary));
-  return { rulebook, diagnostics };
+  const read = { tables, choices, limits, cautions, alloys, sources, plants };
+  diagnostics.push(...checkRulebook(read, documents, vocabulary));
+  // The trees of a rulebook with a fault are of no use, and where the fault is in an expression there are none.
+  return { rulebook: { ...read, conditions: diagnostics.length > 0 ? {} : conditionsOf(read) }, diagnostics };
+}
+
+/** Every expression of the rules by its text: conditions, and the numbers that messages compute. */
+function conditionsOf({ choices, limits, cautions }: Pick<Rulebook, 'choices' | 'limits' | 'cautions'>): Rulebook['conditions'] {
+  const ofLimits = Object.values(limits).flatMap(({ when, require, message, fix }) => [
+    when,
+    require,
+    ...[...parseTemplate(message), ...parseTemplate(fix)].flatMap((part) => (part.kind === 'number' ? [part.expression] : [])),
+  ]);
+  const ofChoices = Object.values(choices).flatMap(({ rows }) => rows.map((row) => row.when));
+  const texts = [...ofLimits, ...ofChoices, ...Object.values(cautions).map((caution) => caution.when)];
+  return Object.fromEntries(texts.map((text) => [text, treeOf(text)]));
 }
 
 function add<T extends { readonly id: string }>(into: Record<string, T>, item: T | undefined): void {

@@ -1,7 +1,10 @@
-import { Environment } from '@marcbachmann/cel-js';
+import { type ASTNode, Environment } from '@marcbachmann/cel-js';
+import { type Bound, OF_TEXTS, OF_TWO, type Tree } from './condition.ts';
 import type { Binding } from './types.ts';
 
-export type Bound = Readonly<Record<string, number | string | boolean>>;
+// The library for CEL, which is the authority on what an expression means. It checks the rules when they are compiled and
+// in the tests; a plan evaluates what `treeOf` made of them (condition.ts), so nothing of this is loaded to make a plan.
+
 export type Expression = (values: Bound) => unknown;
 
 /**
@@ -15,7 +18,12 @@ function typed(uses: readonly Binding[]): Environment {
 }
 
 /** One environment for all evaluation: the rules have been checked with their types, and making one for each takes time. */
-let untyped: Environment | undefined;
+let anyTypes: Environment | undefined;
+
+function untyped(): Environment {
+  anyTypes ??= new Environment({ unlistedVariablesAreDyn: true });
+  return anyTypes;
+}
 
 /** Parsed once for each rule: the list of bindings is the rule's own, so it is the key. */
 const PARSED = new WeakMap<readonly Binding[], Map<string, Expression>>();
@@ -32,8 +40,7 @@ export function parseExpression(text: string, uses: readonly Binding[]): Express
   }
   let expression = ofRule.get(text);
   if (expression === undefined) {
-    untyped ??= new Environment({ unlistedVariablesAreDyn: true });
-    const parsed = untyped.parse(text);
+    const parsed = untyped().parse(text);
     expression = (values) => parsed(values as Record<string, unknown>);
     ofRule.set(text, expression);
   }
@@ -52,4 +59,36 @@ export function expressionFault(text: string, uses: readonly Binding[], wanted: 
   const type = checked.type ?? 'dyn';
   const fits = wanted === 'bool' ? ['bool', 'dyn'] : ['double', 'int', 'dyn'];
   return fits.includes(type) ? undefined : `gives a ${type}, but a ${wanted} is wanted`;
+}
+
+/**
+ * An expression as data, for `evaluate` of condition.ts.
+ * @throws Error when it does not parse, or uses what no rule has needed yet; then condition.ts and this have to learn it.
+ */
+export function treeOf(text: string): Tree {
+  return treeOfNode(untyped().parse(text).ast);
+}
+
+function treeOfNode(node: ASTNode, comparedWithInteger = false): Tree {
+  const { op, args } = node as { readonly op: string; readonly args: unknown };
+  if (op === 'value') {
+    // A whole number is an integer of CEL, which no value of a plan is; the two can be compared but not added or divided.
+    if (typeof args === 'bigint' && comparedWithInteger) return Number(args);
+    if (typeof args === 'number' || typeof args === 'string' || typeof args === 'boolean') return args;
+    throw new Error(`the constant ${String(args)} cannot stand here; numbers are doubles: write 2.0, not 2`);
+  }
+  if (op === 'id') return ['name', args as string];
+  if (op === '!_' || op === '-_') return [op, treeOfNode(args as ASTNode)];
+  if (op === 'list') return [op, ...(args as ASTNode[]).map((member) => treeOfNode(member))];
+  if (op === '?:') return [op, ...(args as ASTNode[]).map((operand) => treeOfNode(operand))];
+  if (op === 'rcall') {
+    const [name, receiver, given] = args as [string, ASTNode, ASTNode[]];
+    if (given.length === 1 && OF_TEXTS.some((known) => known === name)) return [name, treeOfNode(receiver), treeOfNode(given[0] as ASTNode)];
+    throw new Error(`the function "${name}" is not known to the evaluation of rules`);
+  }
+  const [left, right] = args as ASTNode[];
+  if (!OF_TWO.some((known) => known === op) || left === undefined || right === undefined || (op === 'in' && right.op !== 'list'))
+    throw new Error(`"${op}" is not known to the evaluation of rules`);
+  const compares = /^[=!<>]/.test(op);
+  return [op, treeOfNode(left, compares), treeOfNode(right, compares)];
 }

@@ -1,5 +1,6 @@
 import type { SourceRef, Status } from '../kernel/status.ts';
 import type { Unit } from '../kernel/units.ts';
+import type { Tree } from './condition.ts';
 
 /** The rulebook is plain data: what is compiled at build time is what is loaded, with no YAML in between. */
 export interface Rulebook {
@@ -11,6 +12,8 @@ export interface Rulebook {
   readonly sources: Readonly<Record<string, Source>>;
   /** The built-in plants as the plant reader compiled them; opaque here. */
   readonly plants: Readonly<Record<string, unknown>>;
+  /** Every expression of a rule by its text, ready to be evaluated. */
+  readonly conditions: Readonly<Record<string, Tree>>;
 }
 
 /** Where a figure, a row or a rule comes from. */

@@ -1,5 +1,5 @@
-/** The compiled rules folder as JSON text; the build and the test configuration provide it. */
+/** The compiled rules folder as text (pack.ts); the build and the test configuration provide it. */
 declare module 'virtual:rulebook' {
-  const json: string;
-  export default json;
+  const text: string;
+  export default text;
 }

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { direction, directionOrAuto } from './direction.ts';
+import { ELEMENTS } from './elements.ts';
 import { flag, id, prose, quantity, scalar, text, thread, word } from './leaves.ts';
 import { ACROSS, COLD_SHUTS, FINISHES, HEAT_TREATMENTS, HOLE_KINDS, MARKETS, USES, WALL_SIDES } from './part.ts';
 import type { Partly } from './salvage.ts';
@@ -7,59 +8,6 @@ import { atLeastOne, formatLine, list, once } from './schema-parts.ts';
 
 /** Name of a plan value, as in `machine.cavities` or `hole.draft[H1]`. */
 const VALUE_ID = /^[a-z][a-z0-9-]*\.[a-z][a-z0-9-]*(\[[^[\]]+\])?$/;
-
-/** Elements that occur in certificates of die casting alloys; `RE` is the sum of the rare earths. */
-const ELEMENTS = [
-  'Al',
-  'Zn',
-  'Mg',
-  'Cu',
-  'Pb',
-  'Sn',
-  'Si',
-  'Fe',
-  'Mn',
-  'Ni',
-  'Cr',
-  'Ti',
-  'Cd',
-  'Be',
-  'Sr',
-  'Na',
-  'Ca',
-  'Li',
-  'Zr',
-  'Sb',
-  'Bi',
-  'As',
-  'Ag',
-  'Au',
-  'B',
-  'C',
-  'Ce',
-  'Co',
-  'Ga',
-  'Gd',
-  'Hg',
-  'In',
-  'La',
-  'Mo',
-  'Nb',
-  'Nd',
-  'O',
-  'P',
-  'Pr',
-  'S',
-  'Sc',
-  'Sm',
-  'Te',
-  'Th',
-  'Tl',
-  'V',
-  'W',
-  'Y',
-  'RE',
-] as const;
 
 const geometry = () =>
   atLeastOne(
@@ -106,83 +54,90 @@ const hole = () =>
     edge_distance: quantity('edgeDistance', 'Distance from the edge of the hole to the nearest edge of the part', '6 mm').optional(),
   });
 
-const lists = () => ({
-  walls: list(
-    'Drafted faces',
-    'outer',
-    z.strictObject({
-      id: id('outer'),
-      side: word(WALL_SIDES, 'Inside: the casting shrinks onto the die there. Outside: it shrinks away'),
-      height: quantity('wallHeight', 'Height along the die opening', '44 mm'),
-      draft: quantity('draft', 'Draft that the drawing allows', '1 deg').optional(),
-    }),
-  ),
-  holes: list('Holes', 'H1', hole()),
-  undercuts: list(
-    'Undercuts that need a slide',
-    'U1',
-    z.strictObject({
-      id: id('U1'),
-      direction: direction('The way the slide leaves the undercut'),
-      depth: quantity('depth', 'Depth along the direction', '9 mm'),
-      face_area: quantity('faceArea', 'Area of the slide face seen along the direction', '12 cm2'),
-      boss: quantity('boss', 'Height of a boss that the slide has to clear besides the depth', '3 mm').optional(),
-    }),
-  ),
-  inserts: list(
-    'Inserts that are cast in',
-    'I1',
-    z.strictObject({
-      id: id('I1'),
-      material: text('Material of the insert', 'steel'),
-      diameter: quantity('diameter', 'Greatest diameter', '12 mm'),
-      length: quantity('depth', 'Length', '18 mm'),
-      cover: quantity('cover', 'Metal thickness around the insert', '2.5 mm').optional(),
-    }),
-  ),
-  ribs: list(
-    'Ribs',
-    'R1',
-    z.strictObject({
-      id: id('R1'),
-      root_width: quantity('wall', 'Thickness at the root', '2 mm'),
-      height: quantity('ribHeight', 'Height above the wall', '8 mm'),
-      draft: quantity('draft', 'Draft of each flank', '1.5 deg').optional(),
-      tip_radius: quantity('edgeRadius', 'Radius along the tip', '0.5 mm').optional(),
-      root_fillet: quantity('edgeRadius', 'Fillet at the root', '1 mm').optional(),
-    }),
-  ),
-  fillets: list(
-    'Fillets between two walls',
-    'F1',
-    z.strictObject({
-      id: id('F1'),
-      radius: quantity('radius', 'Radius of the fillet', '1.5 mm'),
-      walls: z
-        .tuple([quantity('wall', 'Thickness of one wall', '2.8 mm'), quantity('wall', 'Thickness of the other wall', '3 mm')])
-        .meta({ description: 'Thickness of the two walls that meet', examples: [['2.8 mm', '3 mm']] }),
-    }),
-  ),
-  dimensions: list(
-    'Dimensions with a tolerance',
-    'D1',
-    z.strictObject({
-      id: id('D1'),
-      nominal: quantity('nominal', 'Nominal size', '120 mm'),
-      tolerance: quantity('tolerance', 'Tolerance, plus and minus', '0.3 mm'),
-      across: word(ACROSS, 'Across the parting, across a slide, or within one die part (none, also when absent)').optional(),
-      slide: text('Id of the undercut or hole whose slide forms the dimension', 'U1').optional(),
-    }),
-  ),
-  machining: list(
-    'Faces that are machined',
-    'gasket face',
-    z.strictObject({
-      id: id('gasket face'),
-      stock: quantity('stock', 'Stock that is machined off', '0.4 mm'),
-    }),
-  ),
-});
+const LISTS = {
+  walls: () =>
+    list(
+      'Drafted faces',
+      'outer',
+      z.strictObject({
+        id: id('outer'),
+        side: word(WALL_SIDES, 'Inside: the casting shrinks onto the die there. Outside: it shrinks away'),
+        height: quantity('wallHeight', 'Height along the die opening', '44 mm'),
+        draft: quantity('draft', 'Draft that the drawing allows', '1 deg').optional(),
+      }),
+    ),
+  holes: () => list('Holes', 'H1', hole()),
+  undercuts: () =>
+    list(
+      'Undercuts that need a slide',
+      'U1',
+      z.strictObject({
+        id: id('U1'),
+        direction: direction('The way the slide leaves the undercut'),
+        depth: quantity('depth', 'Depth along the direction', '9 mm'),
+        face_area: quantity('faceArea', 'Area of the slide face seen along the direction', '12 cm2'),
+        boss: quantity('boss', 'Height of a boss that the slide has to clear besides the depth', '3 mm').optional(),
+      }),
+    ),
+  inserts: () =>
+    list(
+      'Inserts that are cast in',
+      'I1',
+      z.strictObject({
+        id: id('I1'),
+        material: text('Material of the insert', 'steel'),
+        diameter: quantity('diameter', 'Greatest diameter', '12 mm'),
+        length: quantity('depth', 'Length', '18 mm'),
+        cover: quantity('cover', 'Metal thickness around the insert', '2.5 mm').optional(),
+      }),
+    ),
+  ribs: () =>
+    list(
+      'Ribs',
+      'R1',
+      z.strictObject({
+        id: id('R1'),
+        root_width: quantity('wall', 'Thickness at the root', '2 mm'),
+        height: quantity('ribHeight', 'Height above the wall', '8 mm'),
+        draft: quantity('draft', 'Draft of each flank', '1.5 deg').optional(),
+        tip_radius: quantity('edgeRadius', 'Radius along the tip', '0.5 mm').optional(),
+        root_fillet: quantity('edgeRadius', 'Fillet at the root', '1 mm').optional(),
+      }),
+    ),
+  fillets: () =>
+    list(
+      'Fillets between two walls',
+      'F1',
+      z.strictObject({
+        id: id('F1'),
+        radius: quantity('radius', 'Radius of the fillet', '1.5 mm'),
+        walls: z
+          .tuple([quantity('wall', 'Thickness of one wall', '2.8 mm'), quantity('wall', 'Thickness of the other wall', '3 mm')])
+          .meta({ description: 'Thickness of the two walls that meet', examples: [['2.8 mm', '3 mm']] }),
+      }),
+    ),
+  dimensions: () =>
+    list(
+      'Dimensions with a tolerance',
+      'D1',
+      z.strictObject({
+        id: id('D1'),
+        nominal: quantity('nominal', 'Nominal size', '120 mm'),
+        tolerance: quantity('tolerance', 'Tolerance, plus and minus', '0.3 mm'),
+        across: word(ACROSS, 'Across the parting, across a slide, or within one die part (none, also when absent)').optional(),
+        slide: text('Id of the undercut or hole whose slide forms the dimension', 'U1').optional(),
+      }),
+    ),
+  machining: () =>
+    list(
+      'Faces that are machined',
+      'gasket face',
+      z.strictObject({
+        id: id('gasket face'),
+        stock: quantity('stock', 'Stock that is machined off', '0.4 mm'),
+      }),
+    ),
+};
 
 const quality = () =>
   z
@@ -217,32 +172,60 @@ const production = () =>
     })
     .meta({ description: 'How many parts are made', examples: [{ per_year: 180000 }] });
 
+/** The parts of a part file, each with the making of its schema. */
+const SECTIONS = {
+  diewright: () => formatLine('part'),
+  part: () =>
+    z
+      .strictObject({
+        name: text('Name of the part', 'Valve cover'),
+        number: text('Number of the part or drawing', 'VC-204').optional(),
+        revision: text('Revision of the drawing', 'B').optional(),
+        note: prose('Anything else worth knowing', 'Mates with the pump housing').optional(),
+      })
+      .meta({ description: 'What the part is called', examples: [{ name: 'Valve cover' }] }),
+  alloy: () => text('Alloy, by any designation in use', 'A380'),
+  geometry,
+  ...LISTS,
+  quality: () => quality().optional(),
+  certificate: () => certificate().optional(),
+  production: () => production().optional(),
+  pinned: () =>
+    z
+      .record(z.string().regex(VALUE_ID), scalar('The value that is fixed', '42 m/s'))
+      .meta({ description: 'Decisions already taken, by the name of the plan value', examples: [{ 'machine.cavities': 1 }] })
+      .optional(),
+};
+type Sections = typeof SECTIONS;
+const NAMES = Object.keys(SECTIONS) as (keyof Sections)[];
+const REQUIRED: ReadonlySet<string> = new Set<keyof Sections>(['diewright', 'part', 'alloy', 'geometry']);
+
+function schemaOf(names: readonly (keyof Sections)[]) {
+  const shape = Object.fromEntries(names.map((name) => [name, SECTIONS[name]()])) as { [K in keyof Sections]: ReturnType<Sections[K]> };
+  return z.strictObject(shape).meta({ title: 'Part description', description: 'A part to be die cast, as diewright reads it' });
+}
+
 /** The schema of part files, built when the first one is read. The JSON Schema is generated from it too. */
-export const partSchema = once(() =>
-  z
-    .strictObject({
-      diewright: formatLine('part'),
-      part: z
-        .strictObject({
-          name: text('Name of the part', 'Valve cover'),
-          number: text('Number of the part or drawing', 'VC-204').optional(),
-          revision: text('Revision of the drawing', 'B').optional(),
-          note: prose('Anything else worth knowing', 'Mates with the pump housing').optional(),
-        })
-        .meta({ description: 'What the part is called', examples: [{ name: 'Valve cover' }] }),
-      alloy: text('Alloy, by any designation in use', 'A380'),
-      geometry: geometry(),
-      ...lists(),
-      quality: quality().optional(),
-      certificate: certificate().optional(),
-      production: production().optional(),
-      pinned: z
-        .record(z.string().regex(VALUE_ID), scalar('The value that is fixed', '42 m/s'))
-        .meta({ description: 'Decisions already taken, by the name of the plan value', examples: [{ 'machine.cavities': 1 }] })
-        .optional(),
-    })
-    .meta({ title: 'Part description', description: 'A part to be die cast, as diewright reads it' }),
-);
+export const partSchema = once(() => schemaOf(NAMES));
+
+/**
+ * The schema of the parts that a file has, which is soon built. A file that it takes is a file that the whole schema takes,
+ * and with the same data, for what is left out may be absent; of any other file the whole schema says what is wrong.
+ */
+export function partSchemaFor(data: object) {
+  const names = NAMES.filter((name) => REQUIRED.has(name) || Object.hasOwn(data, name));
+  const key = names.join();
+  let schema = built.get(key);
+  if (schema === undefined) {
+    schema = schemaOf(names);
+    built.set(key, schema);
+  }
+  return schema;
+}
+
+/** Files of one user mostly have the same parts. */
+const built = new Map<string, ReturnType<typeof schemaOf>>();
+
 export type PartData = z.output<ReturnType<typeof partSchema>>;
 /** What could be read of a part file. */
 export type PartDraft = Partly<PartData>;

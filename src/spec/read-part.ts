@@ -6,7 +6,7 @@ import { checkPart } from './checks.ts';
 import { Findings } from './findings.ts';
 import { checkFormatLine } from './format-line.ts';
 import type { PartSpec } from './part.ts';
-import { partSchema } from './part-schema.ts';
+import { partSchema, partSchemaFor } from './part-schema.ts';
 import { readShape } from './shape.ts';
 
 /**
@@ -17,7 +17,7 @@ export function readPart(source: SourceText): { readonly part?: PartSpec; readon
   const yaml = readLocatedYaml(source, { prefix: 'spec', numbersAsText: true });
   const findings = new Findings(yaml);
   if (yaml.data === undefined || !checkFormatLine(findings, 'part')) return { diagnostics: sortDiagnostics(findings.all) };
-  const { data, draft } = readShape(partSchema(), findings);
+  const { data, draft } = readShape(partSchema, findings, partSchemaFor);
   checkPart(draft, findings);
   const diagnostics = sortDiagnostics(findings.all);
   return data === undefined || findings.failed ? { diagnostics } : { part: buildPart(data, yaml), diagnostics };

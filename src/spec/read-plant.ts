@@ -14,7 +14,7 @@ export function compilePlant(source: SourceText): { readonly data?: PlantData; r
   const yaml = readLocatedYaml(source, { prefix: 'spec', numbersAsText: true });
   const findings = new Findings(yaml);
   if (yaml.data === undefined || !checkFormatLine(findings, 'plant')) return { yaml, diagnostics: sortDiagnostics(findings.all) };
-  const { data, draft } = readShape(plantSchema(), findings);
+  const { data, draft } = readShape(plantSchema, findings);
   checkPlant(draft, findings);
   const diagnostics = sortDiagnostics(findings.all);
   return data === undefined || findings.failed ? { yaml, diagnostics } : { data, yaml, diagnostics };

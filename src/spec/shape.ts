@@ -10,12 +10,21 @@ import { UnknownKeys } from './unknown-keys.ts';
 
 /**
  * Holds the data of a file against its schema. Every finding is in words of the file, none in words of the schema
- * library. `draft` holds what could be read, so that contradictions are found beside other faults.
+ * library. `draft` holds what could be read, so that contradictions are found beside other faults. `schemaFor` gives a
+ * smaller schema that takes a file only if the whole one does, with the same data.
  */
-export function readShape<S extends z.ZodObject>(schema: S, findings: Findings): { readonly data?: z.output<S>; readonly draft: Partly<z.output<S>> } {
+export function readShape<S extends z.ZodObject>(
+  wholeSchema: () => S,
+  findings: Findings,
+  schemaFor?: (data: object) => S,
+): { readonly data?: z.output<S>; readonly draft: Partly<z.output<S>> } {
   const { data } = findings.yaml;
   // Code made for each mapping of the schema costs more at the first file than it saves at the thousandth (measured).
-  const parsed = schema.safeParse(data, { jitless: true });
+  const read = (schema: S) => schema.safeParse(data, { jitless: true });
+  const first = schemaFor === undefined ? undefined : read(schemaFor(data as object));
+  if (first?.success) return { data: first.data, draft: first.data as Partly<z.output<S>> };
+  const schema = wholeSchema();
+  const parsed = read(schema);
   if (parsed.success) return { data: parsed.data, draft: parsed.data as Partly<z.output<S>> };
   const { issues } = parsed.error;
   const unknown = new UnknownKeys(schema, findings);

@@ -6,13 +6,27 @@ export type Inline = string | PhrasingContent;
 
 /** Words and nodes as phrasing content. A line break in a word becomes `<br>`, which GitHub allows in a cell too. */
 export function phrase(...pieces: readonly Inline[]): PhrasingContent[] {
-  return pieces.flatMap((piece) => (typeof piece === 'string' ? words(piece) : [piece]));
+  return phraseOf(pieces);
 }
 
-function words(text: string): PhrasingContent[] {
-  return visible(text)
-    .split('\n')
-    .flatMap((line, i): PhrasingContent[] => [...(i === 0 ? [] : [BREAK]), ...(line === '' ? [] : [{ type: 'text', value: line } as const])]);
+/** The same, of a list: a plan has some thousand cells, so each is made with no more than it is made of. */
+function phraseOf(pieces: readonly Inline[]): PhrasingContent[] {
+  const content: PhrasingContent[] = [];
+  for (let i = 0; i < pieces.length; i += 1) {
+    const piece = pieces[i] as Inline;
+    if (typeof piece !== 'string') content.push(piece);
+    else if (piece !== '') addWords(content, visible(piece));
+  }
+  return content;
+}
+
+function addWords(content: PhrasingContent[], text: string): void {
+  if (!text.includes('\n')) content.push({ type: 'text', value: text });
+  else
+    for (const [i, line] of text.split('\n').entries()) {
+      if (i > 0) content.push(BREAK);
+      if (line !== '') content.push({ type: 'text', value: line });
+    }
 }
 
 export const BREAK: PhrasingContent = { type: 'html', value: '<br>' };
@@ -48,7 +62,7 @@ export function list(items: readonly ListItem[]): List {
 }
 
 export function table(columns: readonly string[], rows: readonly (readonly (readonly Inline[])[])[]): Table {
-  const cell = (pieces: readonly Inline[]): TableCell => ({ type: 'tableCell', children: phrase(...pieces) });
+  const cell = (pieces: readonly Inline[]): TableCell => ({ type: 'tableCell', children: phraseOf(pieces) });
   const row = (cells: readonly (readonly Inline[])[]): TableRow => ({ type: 'tableRow', children: cells.map(cell) });
   return { type: 'table', children: [row(columns.map((column) => [column])), ...rows.map(row)] };
 }

@@ -1,4 +1,4 @@
-import type { Parents, Root, Table, TableCell } from 'mdast';
+import type { Heading, List, Paragraph, Parents, PhrasingContent, Root, Table, TableCell } from 'mdast';
 import { gfmTableToMarkdown } from 'mdast-util-gfm-table';
 import { defaultHandlers, type Handle, type Options, toMarkdown } from 'mdast-util-to-markdown';
 
@@ -9,6 +9,8 @@ const GITHUB_SIGNS: Options = {
     { character: '$', inConstruct: 'phrasing' },
   ],
 };
+
+const BULLET = '-';
 
 /** Tables are not padded to equal widths, so that a changed cell changes one line. */
 const TABLES = gfmTableToMarkdown({ tablePipeAlign: false });
@@ -26,6 +28,12 @@ const HARMLESS_IN_CELL = /^[^\s!#$&*<>@[\\\]^_`{|}~](?:[^\r\n\t!#$&*<>@[\\\]^_`{
 
 /** A code span that needs neither a longer fence nor an escaped pipe. */
 const HARMLESS_CODE = /^[^\s`|](?:[^\r\n`|]*[^\s`|])?$/u;
+
+/** Text without a sign that could need an escape inside a line; what only matters at its ends may stand there. */
+const HARMLESS_INSIDE = /^[^\r\n\t!#$&*<>@[\\\]^_`{|}~]+$/;
+
+/** A line that begins no list, heading, underline or table, and that neither begins nor ends with a space. */
+const HARMLESS_LINE = /^(?!\d+[.)]|[\s+\-=:])(?:.*\S)$/u;
 
 const quickText: Handle = (node, parent, state, info) =>
   HARMLESS.test((node as { value: string }).value) ? (node as { value: string }).value : defaultHandlers.text(node, parent, state, info);
@@ -51,11 +59,62 @@ function harmlessCell(cell: TableCell): string | undefined {
   return text;
 }
 
+/** A paragraph or heading of harmless pieces as text, or undefined when the library has to look at it. */
+function harmlessLine({ children }: Paragraph | Heading): string | undefined {
+  let text = '';
+  for (const [i, piece] of children.entries()) {
+    if (piece.type === 'text' && HARMLESS_INSIDE.test(piece.value)) text += piece.value;
+    else if (piece.type === 'inlineCode' && HARMLESS_CODE.test(piece.value) && !text.endsWith('`')) text += `\`${piece.value}\``;
+    else if (piece.type === 'strong' && i === 0 && standsApart(children[1])) {
+      const words = piece.children.length === 1 ? piece.children[0] : undefined;
+      if (words?.type !== 'text' || !HARMLESS.test(words.value)) return undefined;
+      text += `**${words.value}**`;
+    } else return undefined;
+  }
+  return HARMLESS_LINE.test(text) ? text : undefined;
+}
+
+/** Whether bold words before this need no help to end there: a space or a sign follows, or nothing. */
+function standsApart(next: PhrasingContent | undefined): boolean {
+  return next === undefined || (next.type === 'text' && /^[ ,.:;()]/.test(next.value));
+}
+
+const quickParagraph: Handle = (node, parent, state, info) => harmlessLine(node) ?? defaultHandlers.paragraph(node, parent, state, info);
+
+const quickHeading: Handle = (node, parent, state, info) => {
+  const text = harmlessLine(node);
+  return text === undefined ? defaultHandlers.heading(node, parent, state, info) : `${'#'.repeat((node as Heading).depth)} ${text}`;
+};
+
+/** A list whose items are harmless paragraphs, each with lists of such below it or without, or undefined. */
+function harmlessList(list: List): string | undefined {
+  if (list.ordered === true || list.spread === true) return undefined;
+  const lines: string[] = [];
+  for (const { children, spread, checked } of list.children) {
+    const [first, below, ...more] = children;
+    const text = first?.type === 'paragraph' && spread !== true && checked == null ? harmlessLine(first) : undefined;
+    const nested = below?.type === 'list' ? harmlessList(below) : undefined;
+    if (text === undefined || more.length > 0 || (below !== undefined && nested === undefined)) return undefined;
+    lines.push(`${BULLET} ${text}`);
+    if (nested !== undefined) lines.push(...nested.split('\n').map((line) => `  ${line}`));
+  }
+  return lines.length === 0 ? undefined : lines.join('\n');
+}
+
+/** The library sees to lists inside lists, and to a list right after another one, which needs another bullet. */
+const quickList: Handle = (node, parent, state, info) => {
+  const alone = state.bulletCurrent === undefined && state.bulletLastUsed === undefined;
+  const text = alone ? harmlessList(node) : undefined;
+  if (text === undefined) return defaultHandlers.list(node, parent, state, info);
+  state.bulletLastUsed = BULLET;
+  return text;
+};
+
 /** The tree as text. */
 export function printMarkdown(tree: Root, road: 'quick' | 'library' = 'quick'): string {
   return toMarkdown(tree, {
-    bullet: '-',
+    bullet: BULLET,
     extensions: [TABLES, GITHUB_SIGNS],
-    ...(road === 'quick' ? { handlers: { text: quickText, table: quickTable } } : {}),
+    ...(road === 'quick' ? { handlers: { text: quickText, paragraph: quickParagraph, heading: quickHeading, list: quickList, table: quickTable } } : {}),
   });
 }

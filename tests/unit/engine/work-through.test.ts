@@ -1,7 +1,16 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { type Case, Ledger } from '../../../src/engine/ledger.ts';
+import { fileGiven } from '../../../src/engine/steps/given.ts';
+import { WORK_ORDER } from '../../../src/engine/steps/index.ts';
+import { workThrough } from '../../../src/engine/work-through.ts';
 import { loadRulebook, type Plan, planPart, type Rulebook } from '../../../src/index.ts';
+import { findAlloy } from '../../../src/rulebook/alloys.ts';
+import { builtInPlant, type PlantData, readPart } from '../../../src/spec/index.ts';
+import { EXAMPLES } from '../../golden/examples.ts';
+import { MILLIMETRES, partOf, sizes, yamlOf } from '../../properties/parts.ts';
 
 let rulebook: Rulebook;
 beforeAll(async () => {
@@ -22,6 +31,49 @@ function value(of: Plan, id: string): number {
   return found.value;
 }
 const codes = (of: Plan): string[] => of.findings.map((finding) => finding.code);
+
+describe('working through again', () => {
+  const madeUp = fc
+    .sample(sizes, { numRuns: 200, seed: 20250613 })
+    .map((part, i): [string, string] => [`made-up part ${i}`, yamlOf(partOf(part, MILLIMETRES))]);
+  const examples = EXAMPLES.map(({ name, file, folder }): [string, string] => [name, readFileSync(join(folder, file), 'utf8')]);
+
+  test('from the gates on comes to what working through everything with the same first plan comes to', () => {
+    let again = 0;
+    for (const [name, text] of [...examples, ...madeUp]) {
+      const ledger = workThrough(caseOf(name, text));
+      const whole = new Ledger(ledger.given);
+      whole.attempt('part', 'Part data', () => fileGiven(whole));
+      for (const step of WORK_ORDER) whole.attempt(step.id, step.title, () => step.work(whole));
+      expect(recordOf(ledger), name).toEqual(recordOf(whole));
+      if (Object.keys(ledger.given.first ?? {}).length > 0) again += 1;
+    }
+    expect(again).toBeGreaterThan(100);
+  }, 120_000);
+
+  function caseOf(name: string, text: string): Case {
+    const { part } = readPart({ name, text });
+    if (part === undefined) throw new Error(`${name} cannot be read`);
+    const alloy = findAlloy(rulebook, part.alloy.value);
+    if (!('found' in alloy)) throw new Error(`no alloy ${part.alloy.value}`);
+    return { part, plant: builtInPlant(rulebook.plants['typical'] as PlantData), alloy: alloy.found, rulebook };
+  }
+
+  /** All that is recorded, in its order; of a value what a plan prints. */
+  function recordOf({ values, texts, decisions, findings, unchecked, usedPins }: Ledger): unknown {
+    const printed = [...values.values()].map(({ id, value, unit, kind, status, note, parents }) => [
+      id,
+      value,
+      unit,
+      kind,
+      status,
+      note,
+      parents.map((one) => one.id),
+    ]);
+    const found = findings.map(({ code, message, fix, values: ids }) => [code, message, fix, ids]);
+    return { printed, texts: [...texts], decisions: [...decisions], found, unchecked, usedPins: [...usedPins] };
+  }
+});
 
 describe('the runner', () => {
   test.each(['gearbox-housing', 'hose-fitting', 'suspension-node'])('%s: the shot counts what the layout of the plan holds', (example) => {

@@ -12,21 +12,30 @@ export interface Candidate {
 }
 
 /** Files the count of cavities, the machine's figures and the plunger, and what follows from them alone. */
-export function fileCandidate(ledger: Ledger, candidate: Candidate): void {
-  const { machine } = candidate;
+export function fileCandidate(ledger: Ledger, { cavities, machine, plunger }: Candidate): void {
+  fileCavities(ledger, cavities);
+  fileMachine(ledger, machine);
+  filePlunger(ledger, plunger);
+  workLayout(ledger);
+}
+
+export function fileCavities(ledger: Ledger, cavities: number): void {
   const demand = ledger.maybe('cavities.demand');
   ledger.put(
-    Traced.choice('machine.cavities', candidate.cavities, '1', {
+    Traced.choice('machine.cavities', cavities, '1', {
       note:
         demand === undefined
           ? 'no yearly volume is given, so one cavity'
-          : candidate.cavities >= demand.value
+          : cavities >= demand.value
             ? 'least count of a balanced layout that makes the yearly volume on one machine'
             : 'as many as a balanced layout and the machines of the plant allow; the yearly volume asks for more',
       status: 'derived',
       parents: demand === undefined ? [] : [demand],
     }),
   );
+}
+
+export function fileMachine(ledger: Ledger, machine: MachineSpec): void {
   ledger.setText('machine.model', machine.id);
   ledger.put(machine.lockingForce.as('machine.locking-force'));
   ledger.put(machine.tieBarX.as('machine.tie-bar-x'));
@@ -45,11 +54,12 @@ export function fileCandidate(ledger: Ledger, candidate: Candidate): void {
   if (machine.sleeveLength !== undefined) ledger.put(machine.sleeveLength.as('machine.sleeve-length'));
   if (machine.pressureIntensified !== undefined) ledger.put(machine.pressureIntensified.as('machine.pressure-intensified'));
   if (machine.hourlyRate !== undefined) ledger.put(machine.hourlyRate.as('machine.hourly-rate'));
-  const plunger = ledger.put(candidate.plunger.as('machine.plunger'));
+}
+
+export function filePlunger(ledger: Ledger, plunger: Traced<'mm'>): void {
   ledger.apply(metalPressure, {
     hydraulic_pressure: ledger.maybe('machine.pressure-intensified') ?? ledger.value('machine.pressure-fill'),
     cylinder_diameter: ledger.value('machine.cylinder-diameter'),
-    plunger_diameter: plunger,
+    plunger_diameter: ledger.put(plunger.as('machine.plunger')),
   });
-  workLayout(ledger);
 }

@@ -6,7 +6,8 @@ import { type Ledger, Missing } from '../../ledger.ts';
 import { workClamp } from '../clamp.ts';
 import { workReach } from '../pq2/index.ts';
 import { workShot } from '../shot.ts';
-import { type Candidate, fileCandidate } from './candidate.ts';
+import { type Candidate, fileCavities, fileMachine, filePlunger } from './candidate.ts';
+import { workLayout } from './layout.ts';
 
 /**
  * The limits that stop a candidate, in the order in which they are looked at; they are the plan's own limits, judged on
@@ -74,8 +75,9 @@ export function search(ledger: Ledger, machines: readonly MachineSpec[], counts:
   const tried: Tried[] = [];
   let waived: Tried | undefined;
   for (const cavities of counts) {
+    const laidOut = layOut(ledger, cavities);
     for (const machine of bySize) {
-      const here = tryPlungers(ledger, cavities, machine);
+      const here = tryPlungers(laidOut, cavities, machine);
       tried.push(...here);
       const passing = best(here.filter((entry) => entry.stop === undefined));
       if (passing !== undefined) return { chosen: passing, fits: true, tried };
@@ -101,19 +103,34 @@ function best(list: readonly Tried[]): Tried | undefined {
   return list.reduce<Tried | undefined>((chosen, entry) => (chosen === undefined || entry.preference < chosen.preference ? entry : chosen), undefined);
 }
 
+/** A trial with what is the same for all machines: the count of cavities, and the die block that follows from it. */
+function layOut(ledger: Ledger, cavities: number): Trial {
+  const trial = ledger.fork();
+  fileCavities(trial, cavities);
+  return { ledger: trial, failed: failureOf(() => workLayout(trial)) };
+}
+
+/** A ledger that trials begin from, and why none of them can be worked out, if so. */
+interface Trial {
+  readonly ledger: Ledger;
+  readonly failed?: Error | undefined;
+}
+
 /** The machine's plungers from the smallest up, until a limit of the machine itself stops them. */
-function tryPlungers(ledger: Ledger, cavities: number, machine: MachineSpec): Tried[] {
+function tryPlungers({ ledger, failed }: Trial, cavities: number, machine: MachineSpec): Tried[] {
+  const onMachine = ledger.fork();
+  fileMachine(onMachine, machine);
   const tried: Tried[] = [];
   for (const plunger of [...machine.plungers].sort((a, b) => a.value - b.value)) {
-    const entry = attempt(ledger, { cavities, machine, plunger });
+    const entry = attempt({ ledger: onMachine, failed }, { cavities, machine, plunger });
     tried.push(entry);
     if (entry.stop !== undefined && STOPS[entry.reached]?.machine === true) break;
   }
   return tried;
 }
 
-function attempt(ledger: Ledger, candidate: Candidate): Tried {
-  const trial = ledger.fork();
+function attempt(from: Trial, candidate: Candidate): Tried {
+  const trial = from.ledger.fork();
   const done = new Set<string>();
   const prepare = (what: string, work: (trial: Ledger) => void): void => {
     if (!done.has(what)) work(trial);
@@ -121,26 +138,39 @@ function attempt(ledger: Ledger, candidate: Candidate): Tried {
   };
   let reached = 0;
   let stop: Tried['stop'];
-  try {
-    fileCandidate(trial, candidate);
-    for (; reached < STOPS.length && stop === undefined; reached += 1) {
-      const { id, needs, soft = false, machine = false, wider = false } = STOPS[reached] as (typeof STOPS)[number];
-      prepare('clamp', workClamp);
-      if (needs !== 'clamp') prepare('shot', workShot);
-      if (needs === 'reach') prepare('reach', workReach);
-      const finding = stopped(trial, id);
-      if (finding === undefined) continue;
-      stop = { id, title: trial.rulebook.limits[id]?.title ?? id, message: finding.message, soft, ofMachine: machine, wider };
-      break;
-    }
-  } catch (error) {
-    if (!(error instanceof Refusal || error instanceof Missing)) throw error;
-    stop = { id: 'machine/not-worked-out', title: 'Could not be worked out', message: error.message, soft: false };
+  const failed =
+    from.failed ??
+    failureOf(() => {
+      filePlunger(trial, candidate.plunger);
+      for (; reached < STOPS.length && stop === undefined; reached += 1) {
+        const { id, needs, soft = false, machine = false, wider = false } = STOPS[reached] as (typeof STOPS)[number];
+        prepare('clamp', workClamp);
+        if (needs !== 'clamp') prepare('shot', workShot);
+        if (needs === 'reach') prepare('reach', workReach);
+        const finding = stopped(trial, id);
+        if (finding === undefined) continue;
+        stop = { id, title: trial.rulebook.limits[id]?.title ?? id, message: finding.message, soft, ofMachine: machine, wider };
+        break;
+      }
+    });
+  if (failed !== undefined) {
+    stop = { id: 'machine/not-worked-out', title: 'Could not be worked out', message: failed.message, soft: false };
     reached = -1;
   }
   const fill = trial.maybe('sleeve.fill');
   const preference = fill === undefined ? -candidate.plunger.value : Math.abs(fill.value - 50);
   return { candidate, reached, preference, ...(stop === undefined ? {} : { stop }) };
+}
+
+/** Why a candidate cannot be worked out; any other error is a fault of ours. */
+function failureOf(work: () => void): Error | undefined {
+  try {
+    work();
+    return undefined;
+  } catch (error) {
+    if (error instanceof Refusal || error instanceof Missing) return error;
+    throw error;
+  }
 }
 
 function stopped(trial: Ledger, id: string): Diagnostic | undefined {

@@ -1,0 +1,123 @@
+import { join } from 'node:path';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { compileFolder } from '../../.build/rulepack.ts';
+import { type Bound, evaluate, type Tree } from '../../src/rulebook/condition.ts';
+import { parseExpression, treeOf } from '../../src/rulebook/expression.ts';
+import { parseTemplate } from '../../src/rulebook/template.ts';
+import type { Binding } from '../../src/rulebook/types.ts';
+
+const { rulebook } = compileFolder(join(import.meta.dirname, '..', '..', 'rules'));
+
+interface Rule {
+  readonly id: string;
+  readonly uses: readonly Binding[];
+  readonly expressions: readonly string[];
+  readonly given: readonly Bound[];
+}
+
+const given = (examples: readonly { readonly given: Bound }[]): Bound[] => examples.map((example) => example.given);
+const RULES: readonly Rule[] = [
+  ...Object.values(rulebook.limits).map((limit) => ({
+    id: limit.id,
+    uses: limit.uses,
+    expressions: [limit.when, limit.require, ...[limit.message, limit.fix].flatMap(computed)],
+    given: given(limit.examples),
+  })),
+  ...Object.values(rulebook.choices).map((choice) => ({
+    id: choice.id,
+    uses: choice.uses,
+    expressions: choice.rows.map((row) => row.when),
+    given: given(choice.examples),
+  })),
+  ...Object.values(rulebook.cautions).map((caution) => ({ id: caution.id, uses: caution.uses, expressions: [caution.when], given: given(caution.examples) })),
+];
+
+function computed(template: string): string[] {
+  return parseTemplate(template).flatMap((part) => (part.kind === 'number' ? [part.expression] : []));
+}
+
+/** What the library for CEL says; it throws where a value is missing. */
+function byLibrary(text: string, uses: readonly Binding[], values: Bound): unknown {
+  try {
+    return parseExpression(text, uses)(values);
+  } catch {
+    return undefined;
+  }
+}
+
+function byTree(text: string, values: Bound): unknown {
+  const tree = rulebook.conditions[text];
+  if (tree === undefined) throw new Error(`no tree of "${text}"`);
+  return evaluate(tree, values);
+}
+
+const without = (values: Bound, name: string): Bound => Object.fromEntries(Object.entries(values).filter(([other]) => other !== name));
+
+describe('every expression of the rules, as a plan evaluates it and as the library does', () => {
+  test('there are enough of them', () => {
+    expect(RULES.length).toBeGreaterThan(250);
+    expect(Object.keys(rulebook.conditions).length).toBeGreaterThan(400);
+  });
+
+  test.each(RULES)('$id, with the values of its examples, and with each of them missing', ({ uses, expressions, given: examples }) => {
+    for (const text of expressions) {
+      for (const values of examples) {
+        expect(byTree(text, values), text).toEqual(byLibrary(text, uses, values));
+        for (const name of Object.keys(values)) {
+          const fewer = without(values, name);
+          expect(byTree(text, fewer), `${text} without ${name}`).toEqual(byLibrary(text, uses, fewer));
+        }
+      }
+    }
+  });
+
+  test('with any values: on a bound, beside it, and far from it', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...RULES), fc.infiniteStream(fc.nat({ max: 999 })), fc.double({ min: 0.5, max: 2 }), (rule, picks, factor) => {
+        const pick = <T>(list: readonly T[]): T => list[(picks.next().value as number) % list.length] as T;
+        const numbers = rule.expressions.flatMap((text) => (text.match(/\d+(\.\d+)?/g) ?? []).map(Number));
+        const words = rule.expressions.flatMap((text) => [...text.matchAll(/(['"])(.*?)\1/g)].map((match) => match[2] as string));
+        const values: Record<string, number | string> = {};
+        for (const use of rule.uses) {
+          const missing = (picks.next().value as number) % 10 === 0;
+          if (missing) continue;
+          if (use.unit === undefined) values[use.name] = pick([...words, '', 'another word']);
+          else values[use.name] = pick([...numbers, 0, -1, 1e-9, 1e9]) * pick([1, factor]);
+        }
+        for (const text of rule.expressions) expect(byTree(text, values), text).toEqual(byLibrary(text, rule.uses, values));
+      }),
+      { seed: 20250613, numRuns: 2000 },
+    );
+  });
+});
+
+describe('what no rule uses yet', () => {
+  test.each([
+    ['size(a) > 1', /evaluation of rules/],
+    ['a.matches("x")', /matches/],
+    ['a % 2.0 == 0.0', /"%"/],
+    ['2 * 3 > 5', /write 2\.0/],
+    ['a in b', /"in"/],
+  ])('%s is refused when the rules are compiled', (text, message) => {
+    expect(() => treeOf(text)).toThrow(message);
+  });
+
+  test('a value of the wrong kind is no answer', () => {
+    const trees: Tree[] = [
+      treeOf('a + 1.0'),
+      treeOf('!a'),
+      treeOf('-a'),
+      treeOf('a < 1.0'),
+      treeOf('a ? 1.0 : 2.0'),
+      treeOf('a && true'),
+      treeOf('a.contains("x")'),
+    ];
+    const kinds: Bound[] = [{ a: 'text' }, { a: 1 }, { a: 'text' }, { a: 'text' }, { a: 1 }, { a: 1 }, { a: 1 }];
+    for (const [i, tree] of trees.entries()) expect(evaluate(tree, kinds[i] as Bound)).toBe(undefined);
+  });
+
+  test('a name that every object has is no value', () => {
+    expect(evaluate(treeOf('constructor == "x"'), {})).toBe(undefined);
+  });
+});
