@@ -55,6 +55,7 @@ function velocity(ledger: Ledger): void {
       position: ledger.look('gate/velocity-position', 'position', { wall: ledger.value('fill.wall') }, 'gate.velocity-position'),
     };
     const first = ledger.given.first?.velocity;
+    ledger.setText('gate.velocity-rule', first === undefined ? 'wall' : 'machine');
     return first === undefined ? ledger.apply(plannedVelocity, usual) : loweredVelocity(ledger, usual, least, first);
   });
   ledger.look('gate/wall-velocity', 'least', { wall: ledger.value('fill.wall') }, 'gate.wall-velocity-least');

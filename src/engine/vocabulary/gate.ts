@@ -1,4 +1,4 @@
-import { number } from './define.ts';
+import { number, text } from './define.ts';
 
 /** Gate and runner of one cavity. */
 export const GATE_WORDS = {
@@ -7,6 +7,7 @@ export const GATE_WORDS = {
   'gate.velocity-usual-greatest': number('m/s', 'Usual gate velocity, greatest'),
   'gate.velocity-greatest': number('m/s', 'Gate velocity, greatest of the window'),
   'gate.velocity-position': number('1', 'Place in the usual band of gate velocities by the wall, 0 its low and 1 its high end'),
+  'gate.velocity-rule': text('What the gate velocity is planned by'),
   'gate.velocity-by-wall': number('m/s', 'Gate velocity that the wall asks for'),
   'gate.machine-velocity': number('m/s', 'Gate velocity that the machine drives at the planned flow'),
   'gate.machine-reserve': number('%', 'Reserve below the gate velocity that the machine drives'),
