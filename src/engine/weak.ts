@@ -17,9 +17,13 @@ export function weakFigures(values: ReadonlyMap<string, Traced>): WeakFigure[] {
   const reach = (value: Traced): ReadonlySet<string> => {
     const known = reached.get(value);
     if (known !== undefined) return known;
-    const ids = union(value.parents.map(reach), entersHere(value) ? value.id : undefined);
+    const ids = new Set<string>();
     reached.set(value, ids);
-    if (entersHere(value) && !entries.has(value.id)) entries.set(value.id, value);
+    for (const parent of value.parents) for (const id of reach(parent)) ids.add(id);
+    if (entersHere(value)) {
+      ids.add(value.id);
+      if (!entries.has(value.id)) entries.set(value.id, value);
+    }
     return ids;
   };
 
@@ -29,17 +33,6 @@ export function weakFigures(values: ReadonlyMap<string, Traced>): WeakFigure[] {
   }
   const list = [...entries.values()].map((figure) => ({ figure, count: counts.get(figure.id) ?? 0 }));
   return list.sort((a, b) => Number(b.figure.status === 'memory') - Number(a.figure.status === 'memory') || b.count - a.count);
-}
-
-const NONE: ReadonlySet<string> = new Set();
-
-/** All of these ids. Most values rest on what one of their parents rests on: then that parent's set serves for both. */
-function union(sets: readonly ReadonlySet<string>[], own: string | undefined): ReadonlySet<string> {
-  let all = NONE;
-  for (const set of sets) if (set.size > all.size) all = set;
-  const more = sets.flatMap((set) => (set === all ? [] : [...set].filter((id) => !all.has(id))));
-  if (own !== undefined && !all.has(own)) more.push(own);
-  return more.length === 0 ? all : new Set([...all, ...more]);
 }
 
 function entersHere(value: Traced): boolean {
