@@ -8,6 +8,7 @@ import { orList } from './kernel/spelling.ts';
 import { codeText, entriesText } from './report/explain-text.ts';
 import { FINDING_CODES } from './report/finding-codes.ts';
 import { explainInPlan, limitInPlan } from './report/in-plan-text.ts';
+import type { SheetName } from './report/sheet/names.ts';
 import { findAlloy } from './rulebook/alloys.ts';
 import type { Alloy, Rulebook } from './rulebook/types.ts';
 import { builtInPlant, CODES, type PartSpec, type PlantData, type PlantSpec, readPart, readPlant } from './spec/index.ts';
@@ -23,6 +24,7 @@ export { findingsText } from './report/findings-text.ts';
 export { calculationJson, calculationText } from './report/formula-text.ts';
 export { listJson, listText } from './report/list-text.ts';
 export type { Palette } from './report/palette.ts';
+export { SHEETS, type SheetName } from './report/sheet/names.ts';
 export { visibleLine } from './report/visible.ts';
 export type { Rulebook } from './rulebook/types.ts';
 
@@ -117,6 +119,12 @@ export async function renderPlans(format: PlanFormat, plans: readonly Plan[], se
   }
   const { planJson, plansJson } = await import('./report/json.ts');
   return several ? plansJson(plans) : plans.map(planJson).join('');
+}
+
+/** A sheet of each plan, one after the other as Markdown. `figures` holds the files of each plan's figures, as in `RenderOptions`. */
+export async function renderSheets(sheet: SheetName, plans: readonly Plan[], figures: RenderOptions['figures'] = []): Promise<string> {
+  const { sheetText } = await import('./report/sheet/index.ts');
+  return plans.map((plan, i) => sheetText(sheet, plan, { figures: figures[i] ?? new Map() })).join('\n');
 }
 
 export interface RenderedFigure {

@@ -2,7 +2,7 @@ import { statSync } from 'node:fs';
 import { basename, dirname, extname, join, relative, resolve, sep } from 'node:path';
 import { type Plan, renderFigures } from '../index.ts';
 import { badInput } from './fault.ts';
-import type { Output } from './outputs.ts';
+import { type Output, optionText } from './outputs.ts';
 import type { WholeFile } from './write-whole.ts';
 
 /** The figures of one Markdown output. */
@@ -35,7 +35,7 @@ export async function figuresFor(output: Output, plans: readonly Plan[], several
   const place = folder ?? (toFile ? dirname(output.path) : undefined);
   if (output.format !== 'markdown' || folder === NO_FIGURES || place === undefined) return { files: [], links: [] };
   const stem = toFile ? basename(output.path, extname(output.path)) : 'plan';
-  const from = toFile ? dirname(output.path) : '.';
+  const from = folderOf(output);
   const files: WholeFile[] = [];
   const links: ReadonlyMap<string, string>[] = [];
   for (const [i, plan] of plans.entries()) {
@@ -48,6 +48,23 @@ export async function figuresFor(output: Output, plans: readonly Plan[], several
     links.push(own);
   }
   return { files, links };
+}
+
+/** The links of a sheet to the figures that a Markdown output of the same run has, seen from where the sheet lies; none without one. */
+export function linksFor(sheet: Output, outputs: readonly Output[], sets: readonly FigureSet[]): FigureSet['links'] {
+  const drawn = outputs.findIndex((_, i) => sets[i]?.links.some((links) => links.size > 0) === true);
+  const markdown = outputs[drawn];
+  if (markdown === undefined) return [];
+  const link = (path: string): string =>
+    relative(folderOf(sheet), join(folderOf(markdown), path))
+      .split(sep)
+      .join('/');
+  return (sets[drawn]?.links ?? []).map((links) => new Map([...links].map(([id, path]) => [id, link(path)])));
+}
+
+/** Where an output is read from: the folder of its file, or the current one. */
+function folderOf({ path }: Output): string {
+  return path === '-' || isDevice(path) ? '.' : dirname(path);
 }
 
 /** Something that is there and is no file, such as a pipe or a device: nothing lies beside it. */
@@ -63,7 +80,7 @@ function isDevice(path: string): boolean {
 export function refuseOverwriting(sets: readonly FigureSet[], outputs: readonly Output[], inputs: readonly string[]): void {
   const taken = new Map([
     ...inputs.filter((input) => input !== '-').map((input) => [resolve(input), `the input ${input}`] as const),
-    ...outputs.filter(({ path }) => path !== '-').map(({ format, path }) => [resolve(path), `the output --format ${format}=${path}`] as const),
+    ...outputs.filter(({ path }) => path !== '-').map((output) => [resolve(output.path), `the output ${optionText(output)}`] as const),
   ]);
   for (const { path } of sets.flatMap(({ files }) => files)) {
     const other = taken.get(resolve(path));

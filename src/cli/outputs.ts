@@ -1,42 +1,57 @@
 import { resolve } from 'node:path';
-import { nearestWord, orList, PLAN_FORMATS, type PlanFormat } from '../index.ts';
+import { nearestWord, orList, PLAN_FORMATS, type PlanFormat, SHEETS, type SheetName } from '../index.ts';
 import { badInput } from './fault.ts';
 
 export type FormatName = PlanFormat | 'findings';
 
-/** One thing to write: a form of the plan, and where it goes; `-` is standard output. */
-export interface Output {
-  readonly format: FormatName;
-  readonly path: string;
-}
+/** One thing to write: a form of the plan, or a sheet for one reader, and where it goes; `-` is standard output. */
+export type Output = { readonly format: FormatName; readonly path: string } | { readonly format: 'sheet'; readonly sheet: SheetName; readonly path: string };
 
 export const FORMAT_NAMES: readonly FormatName[] = [...PLAN_FORMATS, 'findings'];
 
 /**
- * Reads `NAME` or `NAME=PATH` arguments; Markdown to standard output when there is none.
+ * Reads the `NAME` or `NAME=PATH` arguments of `--format` and `--sheet`, formats first; Markdown to standard output when
+ * there is neither.
  * @throws BadInput for an unknown name, and when two outputs, or an output and an input, are the same file.
  */
-export function readOutputs(texts: readonly string[], inputs: readonly string[]): Output[] {
-  if (texts.length === 0) return [{ format: 'markdown', path: '-' }];
+export function readOutputs(formats: readonly string[], sheets: readonly string[], inputs: readonly string[]): Output[] {
+  if (formats.length === 0 && sheets.length === 0) return [{ format: 'markdown', path: '-' }];
+  const outputs: Output[] = [
+    ...formats.map((text): Output => {
+      const { name, path } = readArgument('format', text, FORMAT_NAMES);
+      return { format: name, path };
+    }),
+    ...sheets.map((text): Output => {
+      const { name, path } = readArgument('sheet', text, SHEETS);
+      return { format: 'sheet', sheet: name, path };
+    }),
+  ];
   const taken = new Map(inputs.filter((input) => input !== '-').map((input) => [resolve(input), `the input ${input}`]));
-  return texts.map((text) => {
-    const equals = text.indexOf('=');
-    const name = equals < 0 ? text : text.slice(0, equals);
-    const path = equals < 0 ? '-' : text.slice(equals + 1);
-    const format = FORMAT_NAMES.find((known) => known === name);
-    if (format === undefined) {
-      const near = nearestWord(name, FORMAT_NAMES);
-      throw badInput(
-        'cli/unknown-format',
-        `there is no format "${name}"${near === undefined ? '' : `; did you mean "${near}"?`}`,
-        `write ${orList(FORMAT_NAMES)}`,
-      );
-    }
-    if (path === '') throw badInput('cli/usage', `--format ${text} names no file`, `write ${name} or ${name}=PATH`);
-    const place = path === '-' ? '-' : resolve(path);
+  for (const output of outputs) {
+    const place = output.path === '-' ? '-' : resolve(output.path);
     const other = taken.get(place);
-    if (other !== undefined) throw badInput('cli/output-twice', `--format ${text} would write over ${other}`, 'give each output a file of its own');
-    taken.set(place, path === '-' ? 'another output to standard output' : `the output --format ${text}`);
-    return { format, path };
-  });
+    if (other !== undefined) throw badInput('cli/output-twice', `${optionText(output)} would write over ${other}`, 'give each output a file of its own');
+    taken.set(place, place === '-' ? 'another output to standard output' : `the output ${optionText(output)}`);
+  }
+  return outputs;
+}
+
+/** An output as it was asked for: `--format json=plan.json`. */
+export function optionText(output: Output): string {
+  const name = output.format === 'sheet' ? `--sheet ${output.sheet}` : `--format ${output.format}`;
+  return output.path === '-' ? name : `${name}=${output.path}`;
+}
+
+function readArgument<Name extends string>(kind: 'format' | 'sheet', text: string, names: readonly Name[]): { readonly name: Name; readonly path: string } {
+  const equals = text.indexOf('=');
+  const word = equals < 0 ? text : text.slice(0, equals);
+  const path = equals < 0 ? '-' : text.slice(equals + 1);
+  const name = names.find((known) => known === word);
+  if (name === undefined) {
+    const near = nearestWord(word, names);
+    const meant = near === undefined ? '' : `; did you mean "${near}"?`;
+    throw badInput(`cli/unknown-${kind}`, `there is no ${kind} "${word}"${meant}`, `write ${orList(names)}`);
+  }
+  if (path === '') throw badInput('cli/usage', `--${kind} ${text} names no file`, `write ${name} or ${name}=PATH`);
+  return { name, path };
 }

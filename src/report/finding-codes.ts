@@ -21,6 +21,7 @@ export const FINDING_CODES: Readonly<Record<string, string>> = {
   'set/value': 'The value of a --set is not one YAML value.',
   'cli/usage': 'The command line is not understood. See --help.',
   'cli/unknown-format': 'There is no output format of this name.',
+  'cli/unknown-sheet': 'There is no sheet of this name.',
   'cli/output-twice': 'Two outputs go to the same place.',
   'cli/input-twice': 'Standard input is asked for twice.',
   'cli/unknown-id': 'The id names nothing that is built in.',

@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import { type Diagnostic, findingsText, loadRulebook, type Plan, renderPlans, SEVERITIES, visibleLine } from '../../index.ts';
+import { type Diagnostic, findingsText, loadRulebook, type Plan, renderPlans, renderSheets, SEVERITIES, SHEETS, visibleLine } from '../../index.ts';
 import { type Context, collect } from '../context.ts';
 import { EXIT } from '../exits.ts';
 import { BadInput } from '../fault.ts';
@@ -9,6 +9,7 @@ import { type PartOptions, planFile, readPlantFile } from '../plan-input.ts';
 
 interface PlanOptions extends PartOptions {
   readonly format?: readonly string[];
+  readonly sheet?: readonly string[];
   readonly failOn: 'error' | 'warning' | 'never';
   readonly quiet?: boolean;
   readonly workings?: boolean;
@@ -22,6 +23,11 @@ export function define(command: Command, context: Context): void {
     .option(
       '-f, --format <name[=path]>',
       `what to write and where; may be repeated: ${FORMAT_NAMES.join(', ')} (default: markdown to standard output)`,
+      collect,
+    )
+    .option(
+      '--sheet <name[=path]>',
+      `one page of the plan for one reader, as Markdown, and where; may be repeated, with or without --format: ${SHEETS.join(', ')}`,
       collect,
     )
     .option('--plant <file>', 'the plant to plan for (default: a typical one that is built in and invented)')
@@ -46,7 +52,7 @@ export function define(command: Command, context: Context): void {
 async function plan(files: readonly string[], options: PlanOptions, context: Context): Promise<number> {
   const { io } = context;
   const inputs = options.plant === undefined ? files : [...files, options.plant];
-  const outputs = readOutputs(options.format ?? [], inputs);
+  const outputs = readOutputs(options.format ?? [], options.sheet ?? [], inputs);
   const drawsFigures = outputs.some((output) => output.format === 'markdown' && output.path !== '-') || options.figures !== undefined;
   // Loaded only when a figure may be written.
   const figures = drawsFigures ? await import('../figures.ts') : undefined;
@@ -70,6 +76,7 @@ async function plan(files: readonly string[], options: PlanOptions, context: Con
   const sets: FigureSet[] = [];
   for (const output of outputs) sets.push((await figures?.figuresFor(output, plans, several, options.figures)) ?? NO_SET);
   figures?.refuseOverwriting(sets, outputs, inputs);
+  for (const [i, output] of outputs.entries()) if (output.format === 'sheet') sets[i] = { files: [], links: figures?.linksFor(output, outputs, sets) ?? [] };
   for (const [i, output] of outputs.entries()) await write(output, sets[i] ?? NO_SET, plans, [...findings, ...faults], several, options, context);
   const shown = outputs.some((output) => output.format === 'findings' && output.path === '-') ? [] : [...(options.quiet === true ? [] : findings), ...faults];
   if (shown.length > 0) await context.report(shown);
@@ -101,7 +108,9 @@ async function write(
   const text =
     output.format === 'findings'
       ? findingsText(findings, toStdout ? await context.palette(io.out) : undefined)
-      : await renderPlans(output.format, plans, several, { workings: options.workings === true, figures: figures.links });
+      : output.format === 'sheet'
+        ? await renderSheets(output.sheet, plans, figures.links)
+        : await renderPlans(output.format, plans, several, { workings: options.workings === true, figures: figures.links });
   const files = [...figures.files, ...(toStdout ? [] : [{ path: output.path, text }])];
   if (files.length > 0) {
     // Loaded only when a file is written: its modules take time to load.

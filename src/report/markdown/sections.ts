@@ -43,7 +43,8 @@ function figureNode(figure: Figure, file: string | undefined): RootContent {
   return paragraph(`Figure "${visibleLine(figure.title)}", drawn with `, code('--format markdown=FILE'), `: ${visibleLine(figure.text)}`);
 }
 
-function cellText(plan: Plan, cell: Cell): string {
+/** A cell of a table of the plan as text; a dash for what the plan does not hold. */
+export function cellText(plan: Plan, cell: Cell): string {
   if (typeof cell === 'string') return cell;
   if ('decision' in cell) return plan.decisions.get(cell.decision)?.value ?? '–';
   const value = plan.values.get(cell.value);
