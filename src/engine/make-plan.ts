@@ -2,6 +2,7 @@ import { sortDiagnostics } from '../kernel/diagnostic.ts';
 import { didYouMean } from '../kernel/spelling.ts';
 import { sourceKey } from '../kernel/status.ts';
 import { collectCautions } from './cautions.ts';
+import { gatherExtrapolations } from './extrapolations.ts';
 import { judgeAll } from './judge.ts';
 import type { Case, Ledger } from './ledger.ts';
 import type { Plan, Section } from './plan.ts';
@@ -25,6 +26,7 @@ export function makePlan(given: Case, tool: Tool): Plan {
   const ledger = workThrough(given);
   reportUnusedPins(ledger);
   const judged = judgeAll(ledger);
+  const findings = gatherExtrapolations(ledger.findings);
   const cautions = collectCautions(ledger);
   const sections: Section[] = PRINT_ORDER.map((step) => ({ id: step.id, title: step.title, blocks: step.show(ledger) })).filter(
     (section) => section.blocks.length > 0,
@@ -52,7 +54,7 @@ export function makePlan(given: Case, tool: Tool): Plan {
     values: ledger.values,
     titles: new Map([...ledger.values.keys(), ...ledger.texts.keys()].map((id) => [id, titleOf(id)])),
     sections,
-    findings: sortDiagnostics(ledger.findings),
+    findings: sortDiagnostics(findings),
     cautions,
     unchecked: ledger.unchecked,
     judged,

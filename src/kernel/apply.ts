@@ -109,7 +109,8 @@ export function checkNumbers(
   }
   for (const condition of formula.requires ?? []) {
     if (!condition.holds(used as never)) {
-      throw new Refusal(code, `${formula.title} needs ${condition.text}`, 'check the inputs named', values);
+      const given = Object.entries(formula.inputs).map(([name, { unit }]) => `${name} = ${formatQuantity(used[name] as number, unit)}`);
+      throw new Refusal(code, `${formula.title} needs ${condition.text}`, `mend what it was given: ${given.join(', ')}`, values);
     }
   }
   return { numbers: used, verdict, warnings };

@@ -8,6 +8,7 @@ export const FINDING_CODES: Readonly<Record<string, string>> = {
   'machine/not-worked-out': 'A machine was passed over because a figure that it is judged by could not be worked out; the message says which.',
   'table/no-figure': 'A table has no published figure for this case. Decide it with the die caster and pin the value.',
   'range/…': 'A value lies outside the range in which the formula or table named after the stroke holds. The message says what was done about it.',
+  'range/many': 'So many figures lie outside the range of their formula or table that they are said together: the part is beyond what the rules are for.',
   'file/not-found': 'There is no such file.',
   'file/is-a-directory': 'The path names a folder where a file is wanted.',
   'file/not-readable': 'The file cannot be read: most often, permission is missing.',

@@ -18,6 +18,7 @@ export const COOLING_WORDS = {
   'cooling.pitch-diameter-greatest': number('1', 'Pitch over diameter, greatest'),
   'cooling.pitch-depth-least': number('1', 'Pitch over depth, least'),
   'cooling.pitch-depth-greatest': number('1', 'Pitch over depth, greatest'),
+  'cooling.line-place': text('Place of the lines'),
   'cooling.pitch': number('mm', 'Pitch of the lines'),
   'cooling.field-width': number('mm', 'Field that the lines serve, width'),
   'cooling.field-height': number('mm', 'Field that the lines serve, height'),

@@ -39,6 +39,7 @@ export const MACHINE_WORDS = {
   'machine.fitting': number('1', 'Combinations that pass every limit'),
   'machine.smaller': number('1', 'Machines of the kind in the plant with less locking force'),
   'machine.cavities': number('1', 'Cavities'),
+  'machine.hours-from': text('What the machine hours are judged by'),
   'machine.hours-needed': number('h', 'Machine hours a year, rejects included'),
   'cavities.demand': number('1', 'Least number of cavities for the yearly volume'),
   'cavities.use-share': number('%', 'Share of the hours in which the machine makes shots'),

@@ -67,6 +67,26 @@ export const linePitch = defineFormula({
     (Math.max(x.diameter_least * x.diameter, x.depth_least * x.depth) + Math.min(x.diameter_greatest * x.diameter, x.depth_greatest * x.depth)) / 2,
 });
 
+/** The closest pitch that two rules of thumb allow together. */
+export const closestPitch = defineFormula({
+  id: 'cooling.closest-pitch',
+  title: 'Closest pitch of the lines',
+  symbol: 'w',
+  inputs: {
+    diameter: DIAMETER,
+    depth: DEPTH,
+    diameter_least: { symbol: 'a_1', unit: '1', meaning: 'pitch over diameter, least', range: [1.5, 3] },
+    depth_least: { symbol: 'b_1', unit: '1', meaning: 'pitch over depth, least', range: [0.5, 1.6] },
+  },
+  unit: 'mm',
+  equation: 'max(a_1 * D, b_1 * z)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'practice',
+  accuracy: 'the low end of two windows; it leaves little steel for pins and screws',
+  compute: (x) => Math.max(x.diameter_least * x.diameter, x.depth_least * x.depth),
+});
+
 /** Width or height of the face that the lines serve: cavities and runner, and as much steel around them as the lines lie deep, for heat spreads. */
 export const lineField = defineFormula({
   id: 'cooling.field',

@@ -178,4 +178,11 @@ export const cases: readonly Case[] = [
     { relative: 3e-3 },
     `${ROUTE}: limit of a short thick pin`,
   ),
+  {
+    formula: 'cooling.closest-pitch',
+    inputs: { diameter: 10, depth: 15, diameter_least: 2.5, depth_least: 1.5 },
+    expected: 25,
+    tolerance: { absolute: 1e-9 },
+    from: 'derived, worked by hand: 25 mm by the diameter, 22.5 mm by the depth',
+  },
 ];

@@ -3,35 +3,48 @@ import type { Ledger } from '../../ledger.ts';
 import type { Step } from '../../step.ts';
 import { fileCores } from './cores.ts';
 import { fileCoolant, fileFlow, fileLine } from './flow.ts';
-import { fileLayout, fileReach, fileSurface } from './layout.ts';
+import { fileLayout, fileReach, fileSurface, type LinePlace } from './layout.ts';
 import { fileCycle, fileLines, fileShares } from './parts.ts';
 import { filePump, fileRunning, fileTemperature } from './running.ts';
 import { show } from './show.ts';
 
 /**
  * Cooling of the die: the coolant, the lines of both halves and the slides, the flow in them, how warm the coolant runs,
- * the shortest cycle that they hold, and what each core needs.
+ * the shortest cycle that they hold, and what each core needs. Lines that would make the machine wait in the usual place are laid
+ * as close as the rules allow.
  */
 export const coolingStep: Step = {
   id: 'cooling',
   title: 'Cooling of the die',
   work: (ledger) => {
-    const attempt = ledger.attempt.bind(ledger);
-    attempt('cooling.surface', 'Mean temperature of the die surface', () => fileSurface(ledger));
-    attempt('cooling.line-depth', 'Layout of the lines', () => fileLayout(ledger));
-    ledger.setText('cooling.water-reach', 'yes', { at: ledger.part.alloy.at });
-    attempt('cooling.least-heat', 'Heat of one line in each half with hot water', () => fileReach(ledger));
-    attempt('cooling.medium', 'Coolant', () => choose(ledger, 'cooling.medium'));
-    attempt('cooling.coolant-least', 'Properties of the coolant', () => fileCoolant(ledger));
-    attempt('cooling.share', 'Shares of halves and slides', () => fileShares(ledger));
-    attempt('cooling.flow', 'Flow of a circuit', () => fileFlow(ledger));
-    attempt('cooling.line-conductance', 'Heat of one line', () => fileLine(ledger));
-    attempt('cooling.length', 'Lines of halves and slides', () => fileLines(ledger));
-    attempt('cooling.cycle-least', 'Shortest cycle that the lines hold', () => fileCycle(ledger));
-    attempt('cooling.coolant-temperature', 'Coolant temperature to run', () => fileTemperature(ledger));
-    attempt('cooling.running-heat', 'Lines as they run', () => fileRunning(ledger));
-    attempt('cooling.pressure-drop', 'Pressure and flow of the cooling unit', () => filePump(ledger));
-    attempt('cooling.core', 'Cooling of the cores', () => fileCores(ledger));
+    ledger.attempt('cooling.surface', 'Mean temperature of the die surface', () => fileSurface(ledger));
+    const trial = ledger.fork();
+    workLines(trial, 'usual');
+    workLines(ledger, isShort(trial) ? 'close' : 'usual');
+    ledger.attempt('cooling.core', 'Cooling of the cores', () => fileCores(ledger));
   },
   show: (ledger: Ledger) => show(ledger),
 };
+
+/** Whether the lines make the machine wait; what cannot be said is no reason to lay them closer. */
+function isShort(trial: Ledger): boolean {
+  const [least, elements] = [trial.maybe('cooling.cycle-least'), trial.maybe('cycle.elements-time')];
+  return least !== undefined && elements !== undefined && least.value > elements.value;
+}
+
+function workLines(ledger: Ledger, place: LinePlace): void {
+  const attempt = ledger.attempt.bind(ledger);
+  attempt('cooling.line-depth', 'Layout of the lines', () => fileLayout(ledger, place));
+  ledger.setText('cooling.water-reach', 'yes', { at: ledger.part.alloy.at });
+  attempt('cooling.least-heat', 'Heat of one line in each half with hot water', () => fileReach(ledger));
+  attempt('cooling.medium', 'Coolant', () => choose(ledger, 'cooling.medium'));
+  attempt('cooling.coolant-least', 'Properties of the coolant', () => fileCoolant(ledger));
+  attempt('cooling.share', 'Shares of halves and slides', () => fileShares(ledger));
+  attempt('cooling.flow', 'Flow of a circuit', () => fileFlow(ledger));
+  attempt('cooling.line-conductance', 'Heat of one line', () => fileLine(ledger));
+  attempt('cooling.length', 'Lines of halves and slides', () => fileLines(ledger));
+  attempt('cooling.cycle-least', 'Shortest cycle that the lines hold', () => fileCycle(ledger));
+  attempt('cooling.coolant-temperature', 'Coolant temperature to run', () => fileTemperature(ledger));
+  attempt('cooling.running-heat', 'Lines as they run', () => fileRunning(ledger));
+  attempt('cooling.pressure-drop', 'Pressure and flow of the cooling unit', () => filePump(ledger));
+}

@@ -1,5 +1,5 @@
 import type { Traced } from '../../../kernel/traced.ts';
-import { lineField, lineHeat, linePitch, linesThatFit, rowShapeFactor, steelConductance } from '../../../physics/cooling/lines.ts';
+import { closestPitch, lineField, lineHeat, linePitch, linesThatFit, rowShapeFactor, steelConductance } from '../../../physics/cooling/lines.ts';
 import { laidLength, surfaceTemperature, totalConductance } from '../../../physics/cooling/plan.ts';
 import { surfaceExcess } from '../../../physics/die-surface.ts';
 import type { Ledger } from '../../ledger.ts';
@@ -20,21 +20,31 @@ function pulses(ledger: Ledger): Traced<'K'> {
   });
 }
 
+/** In the middle of what the rules allow, or as near the surface and to each other as they allow. */
+export type LinePlace = 'usual' | 'close';
+
 /** Diameter, depth and pitch of the lines, and how many of them lie side by side under the field of cavities and runner. */
-export function fileLayout(ledger: Ledger): void {
+export function fileLayout(ledger: Ledger, place: LinePlace): void {
+  ledger.setText('cooling.line-place', place);
   const at = { family: ledger.alloy.family };
   const diameter = ledger.look('cooling/line', 'diameter', { side: ledger.value('part.side-a') }, 'cooling.line-diameter');
-  ledger.look('cooling/layout', 'depth_least', at, 'cooling.depth-least');
+  const nearest = ledger.look('cooling/layout', 'depth_least', at, 'cooling.depth-least');
   ledger.look('cooling/layout', 'depth_greatest', at, 'cooling.depth-greatest');
-  const depth = ledger.look('cooling/layout', 'depth_used', at, 'cooling.line-depth');
-  const pitch = ledger.apply(linePitch, {
+  const depth =
+    place === 'usual'
+      ? ledger.look('cooling/layout', 'depth_used', at, 'cooling.line-depth')
+      : ledger.put(nearest.as('cooling.line-depth', 'as near as the rules allow, because the lines would make the machine wait'));
+  const closest = {
     diameter,
     depth,
     diameter_least: ledger.look('cooling/layout', 'pitch_diameter_least', at, 'cooling.pitch-diameter-least'),
-    diameter_greatest: ledger.look('cooling/layout', 'pitch_diameter_greatest', at, 'cooling.pitch-diameter-greatest'),
     depth_least: ledger.look('cooling/layout', 'pitch_depth_least', at, 'cooling.pitch-depth-least'),
+  };
+  const widest = {
+    diameter_greatest: ledger.look('cooling/layout', 'pitch_diameter_greatest', at, 'cooling.pitch-diameter-greatest'),
     depth_greatest: ledger.look('cooling/layout', 'pitch_depth_greatest', at, 'cooling.pitch-depth-greatest'),
-  });
+  };
+  const pitch = place === 'usual' ? ledger.apply(linePitch, { ...closest, ...widest }) : ledger.apply(closestPitch, closest, { id: 'cooling.pitch' });
   const [length, across] = field(ledger, depth);
   ledger.put(across.as('cooling.field-across', 'the shorter side of the field'));
   const each = ledger.put(length.in('m').as('cooling.line-length', 'lines run along the longer side of the field'));

@@ -15,6 +15,13 @@ export function show(ledger: Ledger): readonly Block[] {
           ? 'Lines are drilled in rows below the cavities. Heat reaches them through steel, by the shape factor of a row, and through the film in the line; the steel is most of the resistance, so more flow helps little once it is turbulent, while depth, pitch and length of the lines decide.'
           : 'Lines are drilled in rows below the cavities. Heat reaches them through steel, by the shape factor of a row, and through the film in the line; here the film holds back a good part of it, so flow counts as well as depth, pitch and length of the lines.',
     ),
+    ...(ledger.texts.get('cooling.line-place') === 'close'
+      ? [
+          textBlock(
+            'In the usual place the lines would make the machine wait for the die, so they lie as near the surface and to each other as the rules of the trade allow. Pins, cores and screws have to find their room between them.',
+          ),
+        ]
+      : []),
     ...coolant(ledger),
     ...valuesBlock(ledger, [
       'cooling.surface-excess',

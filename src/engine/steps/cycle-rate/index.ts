@@ -62,6 +62,7 @@ function hours(ledger: Ledger): void {
   const cavities = ledger.value('machine.cavities');
   const shots = ledger.value('cycle.shots');
   ledger.apply(hoursNeeded, { parts: year, cavities, rate: shots, ...shares }, { id: 'cycle.hours' });
+  ledger.setText('machine.hours-from', 'planned cycle');
   ledger.apply(shotsYear, { parts: year, cavities, reject_share: shares.reject_share });
   const available = ledger.value('production.hours-per-year');
   ledger.apply(longestCycle, { hours: available, cavities, parts: year, ...shares });

@@ -88,6 +88,6 @@ function soundness(ledger: Ledger): Cell[][] {
     ...(use === 'pressure-tight'
       ? [['Leaks', 'air under pressure, in the test fixture', textCell(ledger, 'finish.leak-rate'), '–', 'every casting, after machining'] as Cell[]]
       : []),
-    ...(ledger.values.has('finish.blister-least') ? [['Blisters', 'sample heated as above', 'none on the skin', '–', FIRST] as Cell[]] : []),
+    ...(ledger.values.has('finish.blister-least') ? [['Blisters', 'sample heated for the blister test', 'none on the skin', '–', FIRST] as Cell[]] : []),
   ];
 }

@@ -71,6 +71,7 @@ function hours(ledger: Ledger): void {
     },
     { id: 'machine.rate' },
   );
+  ledger.setText('machine.hours-from', 'pace of the size');
   ledger.apply(hoursNeeded, {
     parts: ledger.value('production.per-year'),
     cavities: ledger.value('machine.cavities'),
