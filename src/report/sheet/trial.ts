@@ -30,7 +30,7 @@ export const TRIAL_STEPS: readonly Line[] = [
   {
     title: 'Preheat',
     pieces: [{ id: 'die.preheat' }, { id: 'die.preheat-least', to: 'die.preheat-greatest', label: 'within' }],
-    note: 'evenly, both halves, slides and cores, no water running',
+    note: 'evenly, both halves, slides and cores, no coolant running',
   },
   {
     title: 'Short shots',
@@ -76,7 +76,7 @@ export const TRIAL_RECORD: readonly Line[] = [
   },
   { title: 'Hold time', pieces: [{ id: 'cooling.hold' }], within: [{ id: 'intensification.hold-least', to: 'intensification.hold-greatest' }] },
   { title: 'Vacuum reached', pieces: [{ id: 'vent.vacuum-pressure', label: 'at most' }] },
-  { title: 'Dwell', pieces: [{ id: 'cooling.dwell' }], within: [{ id: 'cooling.retention-least', to: 'cooling.retention-greatest' }] },
+  { title: 'Dwell', pieces: [{ id: 'cooling.dwell' }], within: [{ id: 'cooling.retention-least', to: 'cooling.retention-greatest', label: 'handbooks' }] },
   {
     title: 'Casting as the die opens',
     pieces: [{ id: 'cooling.opening-temperature' }],
