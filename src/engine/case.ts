@@ -15,6 +15,4 @@ export interface Case {
 export interface FirstPlan {
   /** Gate velocity in m/s that the best machine drives at the planned flow, when that is less than the wall asks for. */
   readonly velocity?: { readonly value: number; readonly machine: string; readonly plunger: number };
-  /** Runner of one cavity by its layout, in cm3 and projected cm2. */
-  readonly runner?: { readonly volume: number; readonly area: number; readonly cavities: number; readonly machine: string };
 }

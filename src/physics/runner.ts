@@ -113,6 +113,42 @@ export const runnerLayoutShare = defineFormula({
   compute: ({ area, casting_area }) => (100 * area) / casting_area,
 });
 
+/** Share of one cavity in the runner of the shot. */
+export const runnerEachVolume = defineFormula({
+  id: 'runner.each-volume',
+  title: 'Runner of the shot, share of one cavity',
+  symbol: 'V_r',
+  inputs: {
+    volume: { symbol: 'V_R', unit: 'cm3', meaning: 'runner of the shot, run by run', range: [0, 20000], domain: 'not-negative' },
+    cavities: { symbol: 'n', unit: '1', meaning: 'number of cavities', range: [1, 64] },
+  },
+  unit: 'cm3',
+  equation: 'V_R / n',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'as good as the layout: before the die is drawn, to a third',
+  compute: ({ volume, cavities }) => volume / cavities,
+});
+
+/** The same of its projected area. */
+export const runnerEachProjected = defineFormula({
+  id: 'runner.each-projected',
+  title: 'Projected area of the runner of the shot, share of one cavity',
+  symbol: 'A_r',
+  inputs: {
+    area: { symbol: 'A_R', unit: 'cm2', meaning: 'projected area of the runner of the shot', range: [0, 20000], domain: 'not-negative' },
+    cavities: { symbol: 'n', unit: '1', meaning: 'number of cavities', range: [1, 64] },
+  },
+  unit: 'cm2',
+  equation: 'A_R / n',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'as good as the layout: before the die is drawn, to a third',
+  compute: ({ area, cavities }) => area / cavities,
+});
+
 /** Volume of all runners of the shot. */
 export const runnerTotalVolume = defineFormula({
   id: 'runner.total-volume',

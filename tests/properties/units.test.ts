@@ -122,7 +122,6 @@ const LAWFUL = [
   'clamp.locking-force',
   'clamp.off-centre-capacity',
   'clamp.tie-bar-load',
-  'die.block-width',
   'fillet.least-radius',
   'machine.mean-rate',
   'rib.tip-radius',

@@ -17,7 +17,6 @@ export function workClamp(ledger: Ledger): void {
 
   ledger.put(ledger.value('runner.area-share').as('clamp.runner-share'));
   ledger.look('clamp/area-share', 'overflow_used', {}, 'clamp.overflow-share');
-  fileFeeder(ledger);
   const area = ledger.apply(
     projectedAreaTotal,
     {
@@ -70,13 +69,6 @@ function clampPressure(ledger: Ledger, family: string): void {
   const spike = ledger.apply(spikePressure, { fill_pressure: fill, factor }, { note: 'with the plunger braked before the cavity is full' });
   ledger.apply(spikePressure, { fill_pressure: fill, factor: unbraked }, { id: 'clamp.spike-unbraked', note: 'what the clamp would see without braking' });
   ledger.apply(sizingPressure, { intensified, spike });
-}
-
-/** The biscuit of a cold chamber has the plunger's diameter; a hot chamber's sprue is counted in the runner share. */
-function fileFeeder(ledger: Ledger): void {
-  const plunger = ledger.value('machine.plunger');
-  if (ledger.text('machine.chamber') === 'cold') ledger.put(plunger.as('clamp.feeder-diameter', 'the biscuit has the diameter of the plunger'));
-  else ledger.assume('clamp.feeder-diameter', 0, 'mm', { note: 'hot chamber: no biscuit; the sprue is counted in the runner share', status: 'derived' });
 }
 
 function tieBars(ledger: Ledger, force: Traced<'kN'>, rated: Traced<'kN'>): void {

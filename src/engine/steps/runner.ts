@@ -1,10 +1,9 @@
-import { Traced } from '../../kernel/traced.ts';
-import { runnerArea, runnerDepth, runnerHandbookVolume, runnerLayoutShare, runnerVolume, runnerWidth } from '../../physics/runner.ts';
+import { runnerArea, runnerDepth, runnerHandbookVolume, runnerVolume, runnerWidth } from '../../physics/runner.ts';
 import type { Ledger } from '../ledger.ts';
 import type { Block } from '../plan.ts';
 import { textBlock, valuesBlock } from '../step.ts';
 
-/** Runner of one cavity: area at the gate, section, and a volume from its share of the projected area. Part of the gate section. */
+/** Runner of one cavity: area at the gate, section, and what usual shares would make its volume. Part of the gate section. */
 export function workRunner(ledger: Ledger): void {
   const attempt = ledger.attempt.bind(ledger);
   attempt('runner.area', 'Runner section', () => {
@@ -20,7 +19,7 @@ export function workRunner(ledger: Ledger): void {
     const depth = ledger.apply(runnerDepth, { area, width_least, width_greatest, wall_draft });
     ledger.apply(runnerWidth, { depth, width_least, width_greatest });
   });
-  attempt('runner.volume', 'Runner volume', () => volume(ledger));
+  attempt('runner.share-volume', 'Runner volume by its usual share', () => shareVolume(ledger));
   attempt('runner.handbook-volume', 'Runner volume by the wall', () =>
     ledger.apply(runnerHandbookVolume, { part_volume: ledger.value('part.volume'), wall: ledger.value('part.wall-nominal') }),
   );
@@ -33,35 +32,20 @@ export function workRunner(ledger: Ledger): void {
   });
 }
 
-/**
- * By the usual share of the casting's projected area, until a first plan has laid it out; for small castings and many
- * cavities the usual share is far too little.
- */
-function volume(ledger: Ledger): void {
-  const laidOut = ledger.given.first?.runner;
-  const casting_area = ledger.value('part.projected-area');
-  const byShare = {
-    casting_area,
-    area_share: ledger.look('clamp/area-share', 'runner_used', {}, laidOut === undefined ? 'runner.area-share' : 'runner.usual-share'),
-    depth: ledger.value('runner.depth'),
-    width_least: ledger.value('runner.width-ratio-least'),
-    width_greatest: ledger.value('runner.width-ratio-greatest'),
-    wall_draft: ledger.value('runner.wall-draft'),
-  };
-  if (laidOut === undefined) {
-    ledger.apply(runnerVolume, byShare);
-    return;
-  }
-  const usual = ledger.apply(runnerVolume, byShare, { id: 'runner.share-volume' });
-  const { cavities, machine } = laidOut;
-  const from = {
-    note: `run by run in a first plan of ${cavities} ${cavities === 1 ? 'cavity' : 'cavities'} on ${machine}`,
-    status: 'derived',
-    parents: [usual],
-  } as const;
-  const area = ledger.put(Traced.choice('runner.layout-area', laidOut.area, 'cm2', from));
-  ledger.apply(runnerLayoutShare, { area, casting_area }, { id: 'runner.area-share' });
-  ledger.put(ledger.put(Traced.choice('runner.layout-volume', laidOut.volume, 'cm3', from)).as('runner.volume'));
+/** By the usual share of the casting's projected area; for small castings and many cavities that is far too little. */
+function shareVolume(ledger: Ledger): void {
+  ledger.apply(
+    runnerVolume,
+    {
+      casting_area: ledger.value('part.projected-area'),
+      area_share: ledger.look('clamp/area-share', 'runner_used', {}, 'runner.usual-share'),
+      depth: ledger.value('runner.depth'),
+      width_least: ledger.value('runner.width-ratio-least'),
+      width_greatest: ledger.value('runner.width-ratio-greatest'),
+      wall_draft: ledger.value('runner.wall-draft'),
+    },
+    { id: 'runner.share-volume' },
+  );
 }
 
 export function showRunner(ledger: Ledger): Block[] {
@@ -69,9 +53,10 @@ export function showRunner(ledger: Ledger): Block[] {
     'runner.area',
     'runner.depth',
     'runner.width',
-    'runner.share-volume',
-    'runner.area-share',
     'runner.volume',
+    'runner.area-share',
+    'runner.share-volume',
+    'runner.usual-share',
     'runner.handbook-volume',
   ]);
   if (values.length === 0) return [];

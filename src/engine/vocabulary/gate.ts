@@ -49,7 +49,6 @@ export const GATE_WORDS = {
   'runner.width': number('mm', 'Runner width at the parting plane'),
   'runner.area-share': number('%', 'Projected runner area, share of the casting area'),
   'runner.share-volume': number('cm3', 'Runner volume of one cavity by its usual share'),
-  'runner.layout-volume': number('cm3', 'Runner volume of one cavity by its layout'),
   'runner.layout-area': number('cm2', 'Projected area of the runner of one cavity by its layout'),
   'runner.usual-share': number('%', 'Projected runner area, usual share of the casting area'),
   'runner.volume': number('cm3', 'Runner volume of one cavity'),

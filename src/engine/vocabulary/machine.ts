@@ -78,8 +78,8 @@ export const MACHINE_WORDS = {
   'die.columns': number('1', 'Cavities side by side'),
   'die.rows': number('1', 'Cavities one above the other'),
   'die.feeder-allowance': number('mm', 'Width for biscuit or sprue'),
-  'die.block-width': number('mm', 'Die block width, estimated'),
-  'die.block-height': number('mm', 'Die block height, estimated'),
+  'die.block-width': number('mm', 'Least die width, without slides at its edges'),
+  'die.block-height': number('mm', 'Least height of the die face, without slides at its edges'),
   'die.opening-stroke': number('mm', 'Opening stroke needed'),
   'cavities.reject-share': number('%', 'Reject share assumed'),
 } as const;

@@ -1,7 +1,6 @@
 import type { Case } from '../case.ts';
 
 const RATES = 'NADCA FAQ data (NADCA-FAQ), least and greatest shots an hour; the geometric mean is worked by hand and is a choice of ours';
-const CLEARANCES = 'from memory: textbook clearances of 75 mm between cavities and to the edge, 125 mm for the biscuit; sum by hand';
 
 /** Heat by hand: liquid specific heats from memory; the latent heat of A380 is the older handbook figure. */
 const HEATS = [
@@ -61,20 +60,6 @@ export const cases: readonly Case[] = [
     from: 'page on mould cavities (ZHILIAN-CAVITIES, vendor), form n = L K t_c / t_m; numbers by hand',
   },
 
-  {
-    formula: 'die.block-width',
-    inputs: { cavities: 2, envelope: 100, steel_between: 75, steel_to_edge: 75, extra: 125 },
-    expected: 550,
-    tolerance: { absolute: 1e-9 },
-    from: CLEARANCES,
-  },
-  {
-    formula: 'die.block-width',
-    inputs: { cavities: 1, envelope: 240, steel_between: 75, steel_to_edge: 75 },
-    expected: 390,
-    tolerance: { absolute: 1e-9 },
-    from: CLEARANCES,
-  },
   {
     formula: 'die.opening-stroke',
     inputs: { depth: 150 },

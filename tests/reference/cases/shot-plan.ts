@@ -84,6 +84,20 @@ export const cases: readonly Case[] = [
   },
   { formula: 'vent.area-planned', inputs: { choked: 30, multiple: 1.4 }, expected: 42, tolerance: exact, from: `${HAND}: 1.4 times 30 mm2` },
   {
+    formula: 'runner.each-volume',
+    inputs: { volume: 84, cavities: 6 },
+    expected: 14,
+    tolerance: { absolute: 1e-12 },
+    from: 'derived, by hand: 84 cm3 of runner for six cavities',
+  },
+  {
+    formula: 'runner.each-projected',
+    inputs: { area: 99, cavities: 6 },
+    expected: 16.5,
+    tolerance: { absolute: 1e-12 },
+    from: 'derived, by hand: 99 cm2 of runner for six cavities',
+  },
+  {
     formula: 'runner.layout-share',
     inputs: { area: 15.6, casting_area: 12.4 },
     expected: 125.8,

@@ -1,5 +1,6 @@
 import type { Ledger } from '../../ledger.ts';
 import type { Block, Drawing, Shape } from '../../plan.ts';
+import { sideOf } from './arrange.ts';
 import { type Face, faceOf, type Place } from './places.ts';
 
 /** Diameter of a tie bar over the clear width beside it, for the eye: a plant file does not give it. */
@@ -54,11 +55,12 @@ function box(role: Shape['role'], { x, y, width, height }: Place): Shape {
   return { shape: 'box', role, x, y, width, height };
 }
 
-/** A slide stands at its cavity and takes the steel of its side with its room; between cavities it ends half way. */
+/** A slide stands at its cavity and takes the steel of its side with its room; between cavities it takes half the steel. */
 function slideShapes({ cavities, slides, inner, outer }: Face): Shape[] {
   return cavities.flatMap((cavity) =>
-    slides.map(({ side }) => {
-      const reach = cavity.edges.includes(side) ? outer[side] : inner[side];
+    slides.map((slide) => {
+      const side = sideOf(slide.side, cavity.turned);
+      const reach = slide.room + (cavity.edges.includes(side) ? outer[side] : inner);
       const upright = side === 'top' || side === 'bottom';
       const sign = side === 'right' || side === 'top' ? 1 : -1;
       const from = (upright ? cavity.height : cavity.width) / 2;

@@ -1,7 +1,7 @@
 import type { Step } from '../../step.ts';
 import { workCoreStrength, workCores, workLineRoom } from './cores.ts';
-import { workFace } from './face.ts';
 import { workBelow, workHeight, workMass, workPlate } from './heights.ts';
+import { workInserts } from './inserts.ts';
 import { workHeatCheck, workLife, workPreheat, workSets } from './life.ts';
 import { workPlates } from './plates.ts';
 import { show } from './show.ts';
@@ -15,7 +15,7 @@ export const dieStep: Step = {
     const attempt = ledger.attempt.bind(ledger);
     attempt('die.life', 'Die life', () => workLife(ledger));
     workSteels(ledger);
-    attempt('die.width', 'Die face', () => workFace(ledger));
+    attempt('die.insert-width', 'Inserts', () => workInserts(ledger));
     attempt('die.steel-below', 'Steel below the cavity', () => workBelow(ledger));
     attempt('die.plate', 'Support plate', () => workPlate(ledger));
     attempt('die.height', 'Die height', () => workHeight(ledger));

@@ -1,6 +1,6 @@
 import type { Ledger } from '../../ledger.ts';
-import { fullId } from '../../vocabulary/index.ts';
-import { isFedBelow, type Side, slideItems } from './slides.ts';
+import { arrange, outerSides, type Side } from './arrange.ts';
+import { isFedBelow, placedSlides, slideSides } from './slides.ts';
 
 /** A box by its centre and size, in mm; the origin is the middle between the tie bars, y upwards. */
 export interface Place {
@@ -14,13 +14,14 @@ export interface Place {
 export interface Face {
   readonly die: Place;
   readonly insert: Place;
-  /** With the sides on which no other cavity follows. */
-  readonly cavities: readonly (Place & { readonly edges: readonly Side[] })[];
+  /** With the sides on which no other cavity follows, and whether the casting stands turned half round. */
+  readonly cavities: readonly (Place & { readonly edges: readonly Side[]; readonly turned: boolean })[];
   readonly feeder: { readonly x: number; readonly y: number; readonly diameter: number };
-  readonly slides: readonly { readonly item: string; readonly side: Side }[];
-  /** How far a slide reaches from its cavity, to the edge of the die or beyond it, and where another cavity follows. */
+  /** Of a casting that stands unturned, with its room. */
+  readonly slides: readonly { readonly item: string; readonly side: Side; readonly room: number }[];
+  /** Steel between cavity and edge of the die, which a slide takes besides its room; between cavities it takes half of it. */
   readonly outer: Readonly<Record<Side, number>>;
-  readonly inner: Readonly<Record<Side, number>>;
+  readonly inner: number;
   readonly bars: { readonly width: number; readonly height: number };
 }
 
@@ -52,14 +53,11 @@ export function faceOf(ledger: Ledger): Face | undefined {
   if ([...numbers.values()].includes(undefined)) return undefined;
   const of = (id: (typeof IDS)[number]): number => numbers.get(id) as number;
   const below = isFedBelow(ledger);
-  const slides = slideItems(ledger).flatMap((item) => {
-    const side = ledger.texts.get(fullId('die.slide-side', item)) as Side | undefined;
-    return side === undefined ? [] : [{ item, side }];
-  });
-  const room = (side: Side): number =>
-    slides.reduce((sum, slide) => (slide.side === side ? sum + (ledger.maybe('die.slide-room', slide.item)?.value ?? 0) : sum), 0);
-  const across = axis(room('left'), room('right'), of('die.overhang-width'));
-  const upright = axis(room('bottom'), room('top'), of('die.overhang-height'));
+  const slides = placedSlides(ledger);
+  const [columns, rows] = [of('die.columns'), of('die.rows')];
+  const placed = arrange(columns, rows, slideSides(slides));
+  const across = axis(placed.edges.left, placed.edges.right, of('die.overhang-width'));
+  const upright = axis(placed.edges.bottom, placed.edges.top, of('die.overhang-height'));
 
   // Where the castings stand, seen from the lower left corner of the die.
   const left = across.low + of('die.side-width');
@@ -72,23 +70,18 @@ export function faceOf(ledger: Ledger): Face | undefined {
   const play = Math.max(0, (of('die.bars-width') - of('die.width')) / 2);
   const moved = Math.max(-play, Math.min(play, of('die.width') / 2 - middle.x));
   const origin = { x: moved - of('die.width') / 2, y: -of('die.breadth') / 2 };
-  const [columns, rows] = [of('die.columns'), of('die.rows')];
-  const step = {
-    x: of('part.side-a') + of('die.steel-around') + room('left') + room('right'),
-    y: of('part.side-b') + of('die.steel-around') + room('top') + room('bottom'),
-  };
-  const cavities = Array.from({ length: columns * rows }, (_, i) => {
-    const [column, row] = [i % columns, Math.floor(i / columns)];
-    const edges: Side[] = [];
-    if (column === 0) edges.push('left');
-    if (column === columns - 1) edges.push('right');
-    if (row === 0) edges.push('bottom');
-    if (row === rows - 1) edges.push('top');
-    const x = origin.x + left + of('part.side-a') / 2 + column * step.x;
-    const y = origin.y + bottom + of('part.side-b') / 2 + row * step.y;
-    return { x, y, width: of('part.side-a'), height: of('part.side-b'), edges };
-  });
-  const half = of('die.steel-around') / 2;
+  const steel = of('die.steel-around');
+  const lefts = starts(of('part.side-a'), placed.gapColumns, steel);
+  const bottoms = starts(of('part.side-b'), placed.gapRows, steel);
+  const cavities = placed.turned.map((turned, i) => ({
+    x: origin.x + left + of('part.side-a') / 2 + (lefts[i % columns] as number),
+    y: origin.y + bottom + of('part.side-b') / 2 + (bottoms[Math.floor(i / columns)] as number),
+    width: of('part.side-a'),
+    height: of('part.side-b'),
+    edges: outerSides(i, columns, rows),
+    turned,
+  }));
+  const half = steel / 2;
   const above = of('die.side-height');
   return {
     die: { x: moved, y: 0, width: of('die.width'), height: of('die.breadth') },
@@ -97,15 +90,17 @@ export function faceOf(ledger: Ledger): Face | undefined {
     // The shot axis of the machine is fixed; a die that slides make one-sided leads its runner to the side.
     feeder: { x: below ? 0 : origin.x + middle.x, y: origin.y + entry, diameter: feederDiameter(ledger, half) },
     slides,
-    outer: {
-      left: of('die.side-width') + room('left'),
-      right: of('die.side-width') + room('right'),
-      top: above + room('top'),
-      bottom: (below ? of('die.feeder-side') : above) + room('bottom'),
-    },
-    inner: { left: half + room('left'), right: half + room('right'), top: half + room('top'), bottom: half + room('bottom') },
+    outer: { left: of('die.side-width'), right: of('die.side-width'), top: above, bottom: below ? of('die.feeder-side') : above },
+    inner: half,
     bars: { width: of('die.bars-width'), height: of('die.bars-height') },
   };
+}
+
+/** Where each casting of a row begins, from the first one on. */
+function starts(side: number, gaps: readonly number[], steel: number): number[] {
+  const found = [0];
+  for (const gap of gaps) found.push((found[found.length - 1] as number) + side + steel + gap);
+  return found;
 }
 
 /** Room of the slides on the low side that is inside the die: what hangs out is shared as their rooms are. */

@@ -57,16 +57,16 @@ function showFace(ledger: Ledger): Block[] {
   const slides = slideItems(ledger);
   return [
     textBlock(
-      'The machine was searched for with the least die and without slides. Here the die maker takes the usual steel for inserts and holder, and the room that slides ask for, as far as the tie bars leave it. The body of a slide takes the place of the steel on its side; its stroke and the lock or stop behind it come on top.',
+      'The least die has the least steel and no room for slides at its edges. The die maker takes the usual steel for inserts and holder, and the room that slides ask for, as far as the tie bars leave it. The body of a slide takes the place of the steel on its side; its stroke and the lock or stop behind it come on top.',
     ),
     ...valuesBlock(ledger, [
       'die.field-width',
       'die.field-height',
-      'die.least-width',
-      'die.least-height',
+      'die.block-width',
+      'die.block-height',
       'die.usual-width',
       'die.usual-height',
-      ...(slides.length > 0 ? (['die.room-width', 'die.room-height'] as const) : []),
+      ...(slides.length > 0 ? (['die.gap-width', 'die.gap-height', 'die.slides-between', 'die.room-width', 'die.room-height'] as const) : []),
       'die.bars-width',
       'die.bars-height',
       'die.width',

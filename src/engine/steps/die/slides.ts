@@ -1,16 +1,15 @@
 import { Traced } from '../../../kernel/traced.ts';
 import { slideRoom } from '../../../physics/die-block.ts';
 import type { Ledger } from '../../ledger.ts';
-import { sumOf } from '../../sum.ts';
 import { fullId } from '../../vocabulary/index.ts';
 import { across, dot, type Feature, type Vector } from '../parting/directions.ts';
 import { AXES } from '../parting/openings.ts';
+import { type Arrangement, arrange, outerSides, SIDES, type Side, type SlideSides, sideOf } from './arrange.ts';
 import { featuresOn } from './cored.ts';
 
 export const BELOW = 'below the cavities';
 export const AMID = 'amid the cavities';
-
-export type Side = 'left' | 'right' | 'top' | 'bottom';
+const HYDRAULIC = 'hydraulic cylinder';
 
 /** Items of the slides that the parting step has filed and whose cores do not fall away. */
 export function slideItems(ledger: Ledger): string[] {
@@ -19,54 +18,78 @@ export function slideItems(ledger: Ledger): string[] {
   return items.filter((item) => featuresOn(ledger, item).needed);
 }
 
-/** The side of the die that each slide leaves to, and the room that the slides of one cavity take across and upright. */
-export function workSlides(ledger: Ledger): void {
-  const items = slideItems(ledger);
+/** The room that each slide takes beyond the steel on its side: the same whatever the count of cavities. */
+export function workRooms(ledger: Ledger): void {
   const lock = ledger.look('die/block', 'lock', {}, 'die.lock');
-  for (const [item, side] of sidesOf(ledger, items)) {
-    ledger.setText('die.slide-side', side, { item });
-    ledger.apply(slideRoom, { stroke: ledger.value('slide.stroke', item), lock }, { item });
-  }
-  roomOf(ledger, 'die.room-width', ['left', 'right']);
-  roomOf(ledger, 'die.room-height', ['top', 'bottom']);
-  const atFeeder = isFedBelow(ledger) ? slidesOn(ledger, ['bottom']) : [];
-  const note = atFeeder.join(', ') || 'none';
-  ledger.put(Traced.choice('die.feeder-slides', atFeeder.length, '1', { note, status: 'practice' }));
+  for (const item of slideItems(ledger)) ledger.apply(slideRoom, { stroke: ledger.value('slide.stroke', item), lock }, { item });
 }
 
-/** Slides that leave to one of these sides of the die. */
-export function slidesOn(ledger: Ledger, sides: readonly Side[]): string[] {
-  return slideItems(ledger).filter((item) => sides.includes(ledger.texts.get(fullId('die.slide-side', item)) as Side));
+/** A slide with the side of the casting that it leaves on, as the casting stands unturned. */
+export interface PlacedSlide {
+  readonly item: string;
+  readonly side: Side;
+  readonly room: number;
+  readonly hydraulic: boolean;
+}
+
+/** Slides of a casting that stands with its longer side across. */
+export function placedSlides(ledger: Ledger): PlacedSlide[] {
+  const items = slideItems(ledger).filter((item) => ledger.values.has(fullId('die.slide-room', item)));
+  if (items.length === 0) return [];
+  const [a, b] = faceAxes(ledger);
+  return items.map((item) => {
+    const way = wayOf(featuresOn(ledger, item).features);
+    const [level, rise] = [dot(way, a), dot(way, b)];
+    const side = Math.abs(rise) > Math.abs(level) ? (rise > 0 ? 'top' : 'bottom') : level >= 0 ? 'right' : 'left';
+    return { item, side, room: ledger.value('die.slide-room', item).value, hydraulic: ledger.texts.get(fullId('parting.slide-drive', item)) === HYDRAULIC };
+  });
+}
+
+/** The slides of a casting by side; those on one side stand beside each other, so the side takes the room of the longest. */
+export function slideSides(slides: readonly PlacedSlide[]): SlideSides {
+  const on = (side: Side) => {
+    const here = slides.filter((slide) => slide.side === side);
+    return { room: Math.max(0, ...here.map(({ room }) => room)), slides: here.length };
+  };
+  return { left: on('left'), right: on('right'), bottom: on('bottom'), top: on('top') };
+}
+
+/** Files where the slides of all castings stand: at the edges of the die, and between castings where no turning helps. */
+export function workArrangement(ledger: Ledger, slides: readonly PlacedSlide[]): void {
+  const [columns, rows] = [ledger.value('die.columns'), ledger.value('die.rows')];
+  const placed = arrange(columns.value, rows.value, slideSides(slides));
+  const from = { status: 'derived', parents: slides.map(({ item }) => ledger.value('die.slide-room', item)) } as const;
+  const put = (id: string, value: number, unit: 'mm' | '1', note: string) => ledger.put(Traced.choice(id, value, unit, { ...from, note }));
+  const none = 'no slide there';
+  const { edges, gaps } = placed;
+  put('die.room-width', edges.left + edges.right, 'mm', edges.left + edges.right > 0 ? 'at both edges together, each by its widest place' : none);
+  put('die.room-height', edges.bottom + edges.top, 'mm', edges.bottom + edges.top > 0 ? 'at both edges together, each by its widest place' : none);
+  put('die.gap-width', gaps.columns / Math.max(1, columns.value - 1), 'mm', gaps.columns > 0 ? 'mean of the gaps between columns' : none);
+  put('die.gap-height', gaps.rows / Math.max(1, rows.value - 1), 'mm', gaps.rows > 0 ? 'mean of the gaps between rows' : none);
+  for (const { item, side } of slides) {
+    const sides = SIDES.filter((one) => placed.turned.some((turned) => sideOf(side, turned) === one));
+    ledger.setText('die.slide-side', sides.join(' and '), { item });
+  }
+  put('die.slides-between', placed.between, '1', 'castings turned half round so that they are as few as can be');
+  put(
+    'die.hydraulic-between',
+    betweenOf(placed, columns.value, rows.value, slideSides(slides.filter(({ hydraulic }) => hydraulic))),
+    '1',
+    'of them, on hydraulic cylinders',
+  );
+  put('die.feeder-slides', isFedBelow(ledger) ? placed.below : 0, '1', 'of all castings');
+}
+
+function betweenOf({ turned }: Arrangement, columns: number, rows: number, slides: SlideSides): number {
+  return turned.reduce((sum, isTurned, i) => {
+    const outer = outerSides(i, columns, rows);
+    return SIDES.reduce((all, side) => all + (outer.includes(sideOf(side, isTurned)) ? 0 : slides[side].slides), sum);
+  }, 0);
 }
 
 /** Whether the metal enters beside the cavities; else it enters in their middle. */
 export function isFedBelow(ledger: Ledger): boolean {
   return ledger.text('die.feeder') === BELOW;
-}
-
-function roomOf(ledger: Ledger, id: 'die.room-width' | 'die.room-height', sides: readonly Side[]): void {
-  const rooms = slidesOn(ledger, sides).map((item) => ledger.value('die.slide-room', item));
-  if (rooms.length > 0) ledger.put(sumOf(id, 'Room for slides', 'mm', rooms));
-  else ledger.put(Traced.choice(id, 0, 'mm', { note: 'no slide on these sides', status: 'derived' }));
-}
-
-/**
- * Across is the longer side of the part. A die can be laid out either way up, so of the slides that travel upright the
- * more numerous leave to the top, away from a feeder below.
- */
-function sidesOf(ledger: Ledger, items: readonly string[]): Map<string, Side> {
-  const [a, b] = faceAxes(ledger);
-  const ways = items.map((item) => ({ item, way: wayOf(featuresOn(ledger, item).features) }));
-  const upright = ways.filter(({ way }) => Math.abs(dot(way, b)) > Math.abs(dot(way, a)));
-  const up = upright.filter(({ way }) => dot(way, b) > 0).length;
-  const sign = up >= upright.length - up ? 1 : -1;
-  return new Map(
-    ways.map(({ item, way }): [string, Side] => {
-      const [level, rise] = [sign * dot(way, a), sign * dot(way, b)];
-      if (Math.abs(rise) > Math.abs(level)) return [item, rise > 0 ? 'top' : 'bottom'];
-      return [item, level >= 0 ? 'right' : 'left'];
-    }),
-  );
 }
 
 /** The way a slide leaves the casting; a through hole on it may be met from its other end. */

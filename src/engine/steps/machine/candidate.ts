@@ -2,6 +2,8 @@ import { Traced } from '../../../kernel/traced.ts';
 import { metalPressure } from '../../../physics/machine.ts';
 import type { MachineSpec } from '../../../spec/index.ts';
 import type { Ledger } from '../../ledger.ts';
+import { workFace, workStrip } from '../die/face.ts';
+import { workRunnerLayout } from '../runner-network/index.ts';
 import { workLayout } from './layout.ts';
 
 /** One combination that the search tries. */
@@ -14,9 +16,9 @@ export interface Candidate {
 /** Files the count of cavities, the machine's figures and the plunger, and what follows from them alone. */
 export function fileCandidate(ledger: Ledger, { cavities, machine, plunger }: Candidate): void {
   fileCavities(ledger, cavities);
+  workLayout(ledger);
   fileMachine(ledger, machine);
   filePlunger(ledger, plunger);
-  workLayout(ledger);
 }
 
 export function fileCavities(ledger: Ledger, cavities: number): void {
@@ -56,10 +58,22 @@ export function fileMachine(ledger: Ledger, machine: MachineSpec): void {
   if (machine.hourlyRate !== undefined) ledger.put(machine.hourlyRate.as('machine.hourly-rate'));
 }
 
+/** The plunger, and what hangs on it: metal pressure, biscuit, the face of the die, and the way of the runner. */
 export function filePlunger(ledger: Ledger, plunger: Traced<'mm'>): void {
   ledger.apply(metalPressure, {
     hydraulic_pressure: ledger.maybe('machine.pressure-intensified') ?? ledger.value('machine.pressure-fill'),
     cylinder_diameter: ledger.value('machine.cylinder-diameter'),
     plunger_diameter: ledger.put(plunger.as('machine.plunger')),
   });
+  fileFeeder(ledger);
+  workStrip(ledger);
+  workFace(ledger);
+  workRunnerLayout(ledger);
+}
+
+/** The biscuit of a cold chamber has the plunger's diameter; a hot chamber's sprue is counted in the runner share. */
+function fileFeeder(ledger: Ledger): void {
+  const plunger = ledger.value('machine.plunger');
+  if (ledger.text('machine.chamber') === 'cold') ledger.put(plunger.as('clamp.feeder-diameter', 'the biscuit has the diameter of the plunger'));
+  else ledger.assume('clamp.feeder-diameter', 0, 'mm', { note: 'hot chamber: no biscuit; the sprue is counted in the runner share', status: 'derived' });
 }

@@ -10,11 +10,11 @@ import type { ValueId } from '../../vocabulary/index.ts';
 import { fileCandidate } from './candidate.ts';
 import { cavitiesToTry } from './cavities.ts';
 import { recordDecisions } from './decisions.ts';
-import { workOpening } from './layout.ts';
+import { workPartLayout } from './layout.ts';
 import { search } from './search.ts';
 
 function work(ledger: Ledger): void {
-  workOpening(ledger);
+  workPartLayout(ledger);
   const counts = cavitiesToTry(ledger);
   const found = search(ledger, machinesToTry(ledger), counts);
   if (found === undefined) {

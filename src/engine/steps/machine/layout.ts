@@ -1,55 +1,66 @@
 import { Traced } from '../../../kernel/traced.ts';
-import { blockWidth, openingStroke } from '../../../physics/die.ts';
+import { openingStroke } from '../../../physics/die.ts';
+import { field, sizeBySteel } from '../../../physics/die-block.ts';
 import { steelAround } from '../../../physics/die-steel.ts';
 import type { Ledger } from '../../ledger.ts';
+import { arrange, type SlideSides } from '../die/arrange.ts';
+import { greater } from '../die/face.ts';
+import { AMID, BELOW, placedSlides, slideSides, workArrangement, workRooms } from '../die/slides.ts';
 
-/**
- * Die block from the cavity layout: rows and columns so that the block is as near square as the count allows, steel
- * between and around, room for biscuit or sprue below. Slides can ask for more at the edge; that is said, not guessed.
- */
-export function workLayout(ledger: Ledger): void {
+/** What the part asks of every die and machine: steel around the cavity, room for each slide, opening stroke. */
+export function workPartLayout(ledger: Ledger): void {
+  ledger.apply(openingStroke, { depth: ledger.value('part.depth') });
   const small = ledger.look('die/block', 'edge_least', {}, 'die.steel-small');
   const common = ledger.look('die/block', 'between', {}, 'die.steel-common');
   const growth = ledger.look('die/block', 'between_per_100cm2', {}, 'die.steel-growth');
   const steel = ledger.apply(steelAround, { area: ledger.value('part.projected-area'), small, common, growth });
   const cold = ledger.text('machine.chamber') === 'cold';
-  const extra = cold
-    ? ledger.look('die/block', 'sprue_side', {}, 'die.feeder-allowance')
-    : ledger.put(steel.as('die.feeder-allowance', 'hot chamber: the sprue takes the room of one steel width'));
+  if (cold) ledger.look('die/block', 'sprue_side', {}, 'die.feeder-allowance');
+  else ledger.put(steel.as('die.feeder-allowance', 'hot chamber: the sprue takes the room of one steel width'));
+  ledger.attempt('die.slide-room', 'Room for slides', () => workRooms(ledger));
+}
 
+/**
+ * Cavities in rows and columns with steel and slides between them. As few slides as can be stand between cavities; of the
+ * layouts alike in that, the one whose block is nearest to square.
+ */
+export function workLayout(ledger: Ledger): void {
   const cavities = ledger.value('machine.cavities');
-  const a = ledger.value('part.side-a');
-  const b = ledger.value('part.side-b');
-  const [columns, rows] = bestLayout(cavities.value, a.value, b.value, steel.value, extra.value);
-  const columnCount = ledger.put(
-    Traced.choice('die.columns', columns, '1', { note: 'block as near square as the count allows', status: 'practice', parents: [cavities] }),
-  );
-  const rowCount = ledger.put(
-    Traced.choice('die.rows', rows, '1', { note: 'block as near square as the count allows', status: 'practice', parents: [cavities] }),
-  );
-  ledger.apply(blockWidth, { cavities: columnCount, envelope: a, steel_between: steel, steel_to_edge: steel }, { id: 'die.block-width' });
-  ledger.apply(blockWidth, { cavities: rowCount, envelope: b, steel_between: steel, steel_to_edge: steel, extra }, { id: 'die.block-height' });
+  const slides = placedSlides(ledger);
+  const [columns, rows] = bestLayout(ledger, cavities.value, slideSides(slides));
+  const note =
+    slides.length === 0 ? 'block as near square as the count allows' : 'fewest slides between cavities, then block as near square as the count allows';
+  const columnCount = ledger.put(Traced.choice('die.columns', columns, '1', { note, status: 'practice', parents: [cavities] }));
+  const rowCount = ledger.put(Traced.choice('die.rows', rows, '1', { note, status: 'practice', parents: [cavities] }));
+  // One sprue amid the cavities where their number leaves it a gap; else the metal enters below them.
+  const gap = columnCount.value % 2 === 0 || rowCount.value % 2 === 0;
+  ledger.setText('die.feeder', ledger.text('machine.chamber') === 'hot' && gap ? AMID : BELOW);
+  workArrangement(ledger, slides);
+  const steel = ledger.value('die.steel-around');
+  const across = { cavities: columnCount, side: ledger.value('part.side-a'), steel, room: ledger.value('die.gap-width') };
+  const width = ledger.apply(field, across, { id: 'die.field-width' });
+  const upright = { cavities: rowCount, side: ledger.value('part.side-b'), steel, room: ledger.value('die.gap-height') };
+  const height = ledger.apply(field, upright, { id: 'die.field-height' });
+  ledger.put(greater('die.field-longer', 'the longer extent of the cavities', width, height));
+  ledger.apply(sizeBySteel, { field: width, one: steel, other: steel }, { id: 'die.block-width' });
 }
 
-/** Opening stroke that the part asks for, whatever machine it is. */
-export function workOpening(ledger: Ledger): void {
-  ledger.apply(openingStroke, { depth: ledger.value('part.depth') });
-}
-
-/** Columns and rows with the smallest longer side of the block; more columns win a tie. */
-function bestLayout(count: number, a: number, b: number, steel: number, extra: number): readonly [number, number] {
+/** Columns and rows with the fewest slides between cavities, then the smallest longer side of the die; more columns win a tie. */
+function bestLayout(ledger: Ledger, count: number, slides: SlideSides): readonly [number, number] {
+  const [a, b] = [ledger.value('part.side-a').value, ledger.value('part.side-b').value];
+  const [steel, extra] = [ledger.value('die.steel-around').value, ledger.value('die.feeder-allowance').value];
   let best: readonly [number, number] = [count, 1];
-  let size = Number.POSITIVE_INFINITY;
+  let [fewest, size] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
   for (let rows = 1; rows <= count; rows += 1) {
     if (count % rows !== 0) continue;
     const columns = count / rows;
-    const width = columns * a + (columns + 1) * steel;
-    const height = rows * b + (rows + 1) * steel + extra;
+    const { between, gaps, edges } = arrange(columns, rows, slides);
+    const width = columns * a + (columns + 1) * steel + gaps.columns + edges.left + edges.right;
+    const height = rows * b + (rows + 1) * steel + extra + gaps.rows + edges.bottom + edges.top;
     const longer = Math.max(width, height);
-    if (longer < size - 1e-9) {
-      best = [columns, rows];
-      size = longer;
-    }
+    if (between > fewest || (between === fewest && longer >= size - 1e-9)) continue;
+    best = [columns, rows];
+    [fewest, size] = [between, longer];
   }
   return best;
 }

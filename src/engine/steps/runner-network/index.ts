@@ -1,21 +1,46 @@
+import { runnerEachProjected, runnerEachVolume, runnerLayoutShare } from '../../../physics/runner.ts';
+import { networkRatio } from '../../../physics/runner-network.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Block, Cell } from '../../plan.ts';
 import { cell, type Step, tableBlock, textBlock, textCell, valuesBlock } from '../../step.ts';
 import { workFeed, workGates } from './feed.ts';
-import { workLayout } from './layout.ts';
+import { workLayout, workSpeeds } from './layout.ts';
 
 /**
- * The runner run by run, from biscuit or sprue to the gates: areas, sections, volumes and speeds, splits for cavities
- * and gates, fan or runner along the gate. The shot counts the runner as
- * a first plan laid it out (work-through.ts).
+ * The runner run by run, from biscuit or sprue to the gates: areas, sections and volumes, splits for cavities and gates, fan
+ * or runner along the gate. The machine search runs it for each trial, since clamp and shot count what is laid out here.
  */
+export function workRunnerLayout(ledger: Ledger): void {
+  ledger.attempt('gate.each-area', 'Gates for equal fill time', () => workGates(ledger));
+  ledger.attempt('runner.gate-feed', 'How the gate is fed', () => workFeed(ledger));
+  ledger.attempt('runner.network-volume', 'Runner, run by run', () => workLayout(ledger));
+  ledger.attempt('runner.volume', 'Runner volume', () => fileVolume(ledger));
+}
+
+/** What the layout comes to for one cavity; the usual share stands in where it cannot be laid out. */
+function fileVolume(ledger: Ledger): void {
+  const volume = ledger.maybe('runner.network-volume');
+  const area = ledger.maybe('runner.network-area');
+  if (volume === undefined || area === undefined) {
+    ledger.put(ledger.value('runner.usual-share').as('runner.area-share', 'the usual share, as the runner cannot be laid out'));
+    ledger.put(ledger.value('runner.share-volume').as('runner.volume', 'by the usual share, as the runner cannot be laid out'));
+    return;
+  }
+  const cavities = ledger.value('machine.cavities');
+  const each = ledger.apply(runnerEachProjected, { area, cavities }, { id: 'runner.layout-area' });
+  ledger.apply(runnerLayoutShare, { area: each, casting_area: ledger.value('part.projected-area') }, { id: 'runner.area-share' });
+  ledger.apply(runnerEachVolume, { volume, cavities }, { id: 'runner.volume' });
+}
+
+/** Speeds in the runs, and the runner against the one that the shot is counted with. */
 export const runnerNetworkStep: Step = {
   id: 'runner-network',
   title: 'Runner layout',
   work: (ledger) => {
-    ledger.attempt('gate.each-area', 'Gates for equal fill time', () => workGates(ledger));
-    ledger.attempt('runner.gate-feed', 'How the gate is fed', () => workFeed(ledger));
-    ledger.attempt('runner.network-volume', 'Runner, run by run', () => workLayout(ledger));
+    ledger.attempt('runner.segment-speed', 'Speed in the runner', () => workSpeeds(ledger, runsOf(ledger)));
+    ledger.attempt('runner.network-ratio', 'Runner laid out', () =>
+      ledger.apply(networkRatio, { network: ledger.value('runner.network-volume'), planned: ledger.value('runner.total-volume') }),
+    );
   },
   show,
 };

@@ -1,7 +1,7 @@
 import { Traced } from '../../../kernel/traced.ts';
 import { runnerDepth, runnerWidth } from '../../../physics/runner.ts';
 import { approach, branchLength, halfField, runLength } from '../../../physics/runner-lengths.ts';
-import { mainRatio, networkRatio, parentArea, stageArea, taperEnd } from '../../../physics/runner-network.ts';
+import { mainRatio, parentArea, stageArea, taperEnd } from '../../../physics/runner-network.ts';
 import { segmentEndWidth, segmentProjected, segmentSpeed, segmentVolume } from '../../../physics/runner-runs.ts';
 import type { Ledger } from '../../ledger.ts';
 import { assumeMiddle } from '../../planned.ts';
@@ -131,7 +131,7 @@ function lengths(ledger: Ledger, names: readonly string[], cavityRun: string, sp
   }
 }
 
-/** Volume and speed of a run; a fan ends with the area of its gate, a runner along the gate with a small part of its own. */
+/** Volume of a run; a fan ends with the area of its gate, a runner along the gate with a small part of its own. */
 function finish(ledger: Ledger, run: string): void {
   const start_area = ledger.value('runner.segment-area', run);
   const end = { id: 'runner.segment-end', item: run } as const;
@@ -150,7 +150,14 @@ function finish(ledger: Ledger, run: string): void {
       : ledger.apply(segmentEndWidth, { width, start_area, end_area }, { item: run });
   ledger.apply(segmentProjected, { count, width, end_width, length }, { item: run });
   ledger.apply(segmentVolume, { count, start_area, end_area, length }, { item: run });
-  ledger.apply(segmentSpeed, { flow: ledger.value('shot.flow'), count, area: start_area }, { item: run });
+}
+
+/** Speed of the metal at the start of each run, once the flow of the shot is known. */
+export function workSpeeds(ledger: Ledger, runs: readonly string[]): void {
+  for (const run of runs) {
+    const [count, area] = [ledger.value('runner.segment-count', run), ledger.value('runner.segment-area', run)];
+    ledger.apply(segmentSpeed, { flow: ledger.value('shot.flow'), count, area }, { item: run });
+  }
 }
 
 function totals(ledger: Ledger, runs: readonly string[]): void {
@@ -158,8 +165,7 @@ function totals(ledger: Ledger, runs: readonly string[]): void {
   ledger.apply(mainRatio, { main, gate_area: ledger.value('gate.area'), cavities: ledger.value('machine.cavities') });
   ledger.lookIfAny('runner/ratio', 'main_ratio_greatest', { family: ledger.alloy.family }, 'runner.main-ratio-greatest');
   const volumes = runs.map((run) => ledger.value('runner.segment-volume', run));
-  const network = ledger.put(sumOf('runner.network-volume', 'Runner of the shot, run by run', 'cm3', volumes));
+  ledger.put(sumOf('runner.network-volume', 'Runner of the shot, run by run', 'cm3', volumes));
   const areas = runs.map((run) => ledger.value('runner.segment-projected', run));
   ledger.put(sumOf('runner.network-area', 'Projected area of the runner of the shot, run by run', 'cm2', areas));
-  ledger.apply(networkRatio, { network, planned: ledger.value('runner.total-volume') });
 }
