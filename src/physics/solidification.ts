@@ -2,8 +2,8 @@ import { defineFormula } from '../kernel/formula.ts';
 import { erf } from './solve/erf.ts';
 import { bracketedRoot } from './solve/root.ts';
 import { DIE_TEMPERATURE, FACE, GAP, METAL, STEEL, WALL } from './solve/section-inputs.ts';
+import { ejectionTimeOf, meanAfter, timeToSolid } from './solve/freezing-times.ts';
 import { sectionOf } from './solve/section-of.ts';
-import { freeze } from './solve/solidification.ts';
 
 const HEAT = { symbol: 'q', unit: 'kJ/kg', meaning: 'heat per mass until it is solid', range: [50, 900] } as const;
 const METAL_TEMPERATURE = { symbol: 'T_m', unit: 'degC', meaning: 'temperature of the metal while it freezes', range: [370, 950], domain: 'any' } as const;
@@ -33,7 +33,7 @@ export const solidificationTime = defineFormula({
   unit: 's',
   equation: BALANCE,
   requires: REQUIRES,
-  compute: (x) => freeze(sectionOf({ ...x, gap: x.interface }), 'solid').end,
+  compute: (x) => timeToSolid(sectionOf({ ...x, gap: x.interface })),
 });
 
 /** Time from the full cavity until a section is solid and, on average, at the temperature at which it can be ejected. */
@@ -56,7 +56,7 @@ export const ejectionTime = defineFormula({
       holds: (x) => x.eject_temperature < x.solidus && x.eject_temperature > x.die_temperature + 5,
     },
   ],
-  compute: (x) => freeze(sectionOf(x), { mean: x.eject_temperature }).end,
+  compute: (x) => ejectionTimeOf(sectionOf(x), x.eject_temperature),
 });
 
 /** Mean temperature of a section some time after the cavity was full. */
@@ -69,7 +69,7 @@ export const openingTemperature = defineFormula({
   unit: 'degC',
   equation: `${BALANCE}, and h_g in its place once the middle is solid, up to t`,
   requires: REQUIRES,
-  compute: (x) => freeze(sectionOf(x), { time: x.time }).mean,
+  compute: (x) => meanAfter(sectionOf(x), x.time),
 });
 
 /** Heat that a kilogram gives off from the gate until it is solid: superheat, latent heat, and what the freezing range holds. */

@@ -11,8 +11,8 @@ export interface Contact {
   readonly coolant: number;
 }
 
-/** Newton's method ends when no cell changes by more than this share of its heat range; heat is then conserved far better than to 0.1 %. */
-const AGREEMENT = 1e-7;
+/** Newton's method ends after a round in which no cell changed by more than this share of its heat range: what is left then is its square. */
+const AGREEMENT = 1e-5;
 const MOST_ROUNDS = 25;
 
 /**

@@ -66,47 +66,95 @@ const HELD = 1e6;
 const LONGEST = 1e6;
 
 /**
- * Freezes a section against die steel that is at one temperature and deep: latent heat over the freezing range, heat
- * conducted in casting and steel, an interface that opens when the middle is solid.
+ * A section on its way from the full cavity, step by step, against die steel that is at one temperature and deep: latent heat over the
+ * freezing range, heat conducted in casting and steel, an interface that opens when the middle is solid.
+ */
+export class Course {
+  readonly flow: HeatFlow;
+  readonly castingHeat: number;
+  readonly #scale: number;
+  readonly #steps: number;
+  readonly #pressed: Contact;
+  readonly #opened: Contact;
+  readonly #steelHeat: number;
+  #dt: number;
+  #passed = 0;
+  /** s gone by, and until the middle was solid; not a number before. */
+  time = 0;
+  solid = Number.NaN;
+  /** Temperature of the die surface in degC, now and the highest until now. */
+  surface: number;
+  surfacePeak: number;
+
+  constructor(section: Section, fineness: Fineness = FINENESS) {
+    const { metal, steel, half } = section;
+    const refined = fineness.steelCells / FINENESS.steelCells;
+    const depths = gradedDepths((FIRST_DEPTH * half) / refined, DEPTH_RATIO ** (1 / refined), fineness.steelCells);
+    this.flow = new HeatFlow(metal, steel, half, fineness.cells, depths);
+    this.flow.pour(section.gateTemperature);
+    this.flow.steel.fill(section.dieTemperature);
+    [this.castingHeat, this.#steelHeat] = [this.flow.castingHeat, this.flow.steelHeat];
+    this.#scale = timeScale(section, this.flow);
+    this.#steps = fineness.steps;
+    this.#pressed = { interface: section.interface, surfaceLoss: 0, far: HELD, coolant: section.dieTemperature };
+    this.#opened = { ...this.#pressed, interface: section.gap };
+    this.#dt = (FIRST_STEP * this.#scale) / fineness.steps;
+    this.surface = section.dieTemperature;
+    this.surfacePeak = section.dieTemperature;
+  }
+
+  /** Heat in J/m2 of die face that the casting has given off, and what the die has taken, which must be the same. */
+  get heat(): number {
+    return this.castingHeat - this.flow.castingHeat;
+  }
+  get taken(): number {
+    return this.flow.steelHeat - this.#steelHeat + this.#passed;
+  }
+
+  /**
+   * Makes one step, at most to `last`; gives its length in s.
+   * @throws RangeError when the section is not there within days.
+   */
+  step(last: number): number {
+    const { flow } = this;
+    const contact = Number.isNaN(this.solid) ? this.#pressed : this.#opened;
+    const before = flow.content[0] as number;
+    const dt = Math.min(this.#dt, last - this.time);
+    flow.step(dt, contact);
+    this.time += dt;
+    this.#passed += dt * flow.farLoss(contact);
+    if (!(this.time < LONGEST)) throw new RangeError('the section does not cool as far');
+    this.surface = flow.surface(contact);
+    this.surfacePeak = Math.max(this.surfacePeak, this.surface);
+    const middle = flow.content[0] as number;
+    if (Number.isNaN(this.solid) && middle <= 0) this.solid = this.time - dt * (middle / (middle - before));
+    this.#dt = Math.min(dt * GROWTH, Math.max(this.#scale, LATER * this.time) / this.#steps);
+    return dt;
+  }
+}
+
+/**
+ * Freezes a section until it is as far as wanted.
  * @throws RangeError when the section is not there within days.
  */
 export function freeze(section: Section, until: Until, fineness: Fineness = FINENESS): Freezing {
-  const { metal, steel, half } = section;
-  const refined = fineness.steelCells / FINENESS.steelCells;
-  const depths = gradedDepths((FIRST_DEPTH * half) / refined, DEPTH_RATIO ** (1 / refined), fineness.steelCells);
-  const flow = new HeatFlow(metal, steel, half, fineness.cells, depths);
-  flow.pour(section.gateTemperature);
-  flow.steel.fill(section.dieTemperature);
-  const [castingHeat, steelHeat] = [flow.castingHeat, flow.steelHeat];
+  const course = new Course(section, fineness);
+  const { flow } = course;
   const target = until === 'solid' ? 0 : 'mean' in until ? flow.heat.at(until.mean) : Number.NEGATIVE_INFINITY;
   const last = until !== 'solid' && 'time' in until ? until.time : Number.POSITIVE_INFINITY;
-
-  const scale = timeScale(section, flow);
-  const pressed: Contact = { interface: section.interface, surfaceLoss: 0, far: HELD, coolant: section.dieTemperature };
-  const opened: Contact = { ...pressed, interface: section.gap };
-  let dt = (FIRST_STEP * scale) / fineness.steps;
-  let [time, passed, solid, surfacePeak] = [0, 0, Number.NaN, section.dieTemperature];
   const samples = [sampleOf(flow, 0, section.dieTemperature)];
   for (;;) {
-    const contact = Number.isNaN(solid) ? pressed : opened;
-    const [middleBefore, meanBefore] = [flow.content[0] as number, flow.meanContent];
-    dt = Math.min(dt, last - time);
-    flow.step(dt, contact);
-    time += dt;
-    passed += dt * flow.farLoss(contact);
-    if (!(time < LONGEST)) throw new RangeError('the section does not cool as far');
-    const surface = flow.surface(contact);
-    surfacePeak = Math.max(surfacePeak, surface);
+    const meanBefore = flow.meanContent;
+    const dt = course.step(last);
+    const { time, solid, surface, surfacePeak } = course;
     samples.push(sampleOf(flow, time, surface));
-    const [middle, mean] = [flow.content[0] as number, flow.meanContent];
-    if (Number.isNaN(solid) && middle <= 0) solid = time - dt * (middle / (middle - middleBefore));
+    const mean = flow.meanContent;
     const there = time >= last || (!Number.isNaN(solid) && (until === 'solid' || mean <= target));
     if (there) {
       const over = until !== 'solid' && 'mean' in until && meanBefore > target ? (dt * (target - mean)) / (meanBefore - mean) : 0;
       const end = until === 'solid' ? solid : Math.max(Number.isNaN(solid) ? 0 : solid, time - over);
-      return { solid, end, mean: flow.castingMean, surfacePeak, heat: castingHeat - flow.castingHeat, taken: flow.steelHeat - steelHeat + passed, samples };
+      return { solid, end, mean: flow.castingMean, surfacePeak, heat: course.heat, taken: course.taken, samples };
     }
-    dt = Math.min(dt * GROWTH, Math.max(scale, LATER * time) / fineness.steps);
   }
 }
 

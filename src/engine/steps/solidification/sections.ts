@@ -17,7 +17,6 @@ export function workSections(ledger: Ledger, materials: Materials): void {
 
 function nominal(ledger: Ledger, materials: Materials): void {
   const wall = ledger.value('part.wall-nominal');
-  solid(ledger, materials, wall, 'cooling.solidification-time');
   const common = {
     wall,
     ...materials.metal,
@@ -25,7 +24,9 @@ function nominal(ledger: Ledger, materials: Materials): void {
     die_temperature: planned(ledger),
     eject_temperature: ledger.value('cooling.eject-temperature'),
   };
+  // One run of the solver gives both times, so the longer one comes first.
   ledger.apply(ejectionTime, { ...common, interface: materials.pressed, gap: materials.gap });
+  solid(ledger, materials, wall, 'cooling.solidification-time');
   // The coefficient is the weakest figure here, so the time is worked out at both ends of it.
   for (const [end, name] of [
     ['greatest', 'fast'],
