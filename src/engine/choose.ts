@@ -25,7 +25,7 @@ export function choose(ledger: Ledger, tableId: string, item?: string): Decision
     ledger.record(pinned);
     return pinned;
   }
-  const holding = rowsHolding(ledger, table, bound.values);
+  const holding = ledger.explains ? rowsHolding(ledger, table, bound.values) : firstHolding(ledger, table, bound.values);
   const row = holding[0];
   if (row === undefined) throw new Missing(id);
   const parents = bound.numbers;
@@ -102,7 +102,7 @@ function pinnedWithout(ledger: Ledger, table: Choice, id: string, tableId: strin
 export function wordFor(ledger: Ledger, tableId: string, values: Bound, item?: string): string | undefined {
   const table = tableOf(ledger, tableId);
   const pin = pinOf(ledger, tableId, item)?.text;
-  return pin !== undefined && wordsOf(table).includes(pin) ? pin : rowsHolding(ledger, table, values)[0]?.choose;
+  return pin !== undefined && wordsOf(table).includes(pin) ? pin : firstHolding(ledger, table, values)[0]?.choose;
 }
 
 function tableOf(ledger: Ledger, id: string): Choice {
@@ -113,6 +113,12 @@ function tableOf(ledger: Ledger, id: string): Choice {
 
 function rowsHolding(ledger: Ledger, table: Choice, values: Bound): ChoiceRow[] {
   return table.rows.filter((row) => evaluated(ledger.rulebook, row.when, values) === true);
+}
+
+/** The row that decides, without those further down that hold too. */
+function firstHolding(ledger: Ledger, table: Choice, values: Bound): ChoiceRow[] {
+  const row = table.rows.find((one) => evaluated(ledger.rulebook, one.when, values) === true);
+  return row === undefined ? [] : [row];
 }
 
 function wordsOf(table: Choice): string[] {

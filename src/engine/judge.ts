@@ -8,6 +8,7 @@ import { type Bindings, bind } from './bind.ts';
 import { evaluated } from './evaluated.ts';
 import type { Ledger } from './ledger.ts';
 import type { Judged } from './plan.ts';
+import { wordOf } from './vocabulary/index.ts';
 
 /** The outcome of one limit for one subject. */
 export type Verdict =
@@ -48,6 +49,14 @@ function itemsByKind(ledger: Ledger): Map<string, Set<string>> {
     }
   }
   return kinds;
+}
+
+/** What a limit found broken was judged on, or undefined when it holds, does not apply or cannot be judged. */
+export function brokenBy(ledger: Ledger, limit: Limit): Bindings | undefined {
+  const { rulebook } = ledger;
+  const bound = bind(ledger, limit.uses);
+  if (bound.missing.length > 0 || evaluated(rulebook, limit.when, bound.values) !== true) return undefined;
+  return evaluated(rulebook, limit.require, bound.values) === false ? bound : undefined;
 }
 
 /** Judges one limit. A missing value leaves it open, unless the rule is about something the part simply lacks. */
@@ -92,6 +101,12 @@ function firstPlace(bound: Bindings, names: readonly string[]): Place | undefine
   return undefined;
 }
 
+/** The decimals that the vocabulary has for a value; a trial does not carry them. */
+function decimalsOf(id: string): number | undefined {
+  const word = wordOf(id);
+  return word === undefined || 'text' in word ? undefined : word.decimals;
+}
+
 /** Puts values and computed numbers into a message. */
 export function fill(rulebook: Rulebook, template: string, bound: Bindings): string {
   return parseTemplate(template)
@@ -99,7 +114,7 @@ export function fill(rulebook: Rulebook, template: string, bound: Bindings): str
       if (part.kind === 'text') return part.text;
       if (part.kind === 'number') return formatNumber(Number(evaluated(rulebook, part.expression, bound.values)), part.digits);
       const number = bound.number(part.name);
-      return number === undefined ? (bound.text(part.name) ?? '') : printTraced(number);
+      return number === undefined ? (bound.text(part.name) ?? '') : printTraced(number, number.decimals ?? decimalsOf(number.id));
     })
     .join('');
 }

@@ -38,6 +38,10 @@ export class Ledger {
   readonly findings: Diagnostic[] = [];
   readonly unchecked: Unchecked[] = [];
   readonly usedPins = new Set<string>();
+  /** Items by the word that they are filed under. */
+  readonly #items: Map<string, readonly string[]>;
+  /** Whether alternatives and reasons are wanted, besides the numbers. */
+  readonly explains: boolean = true;
 
   /** Empty, or with what another one has recorded: over its record, or with a copy of it. */
   constructor(
@@ -49,6 +53,7 @@ export class Ledger {
     this.texts = from === undefined ? new Map() : begin(from.texts);
     this.textPlaces = from === undefined ? new Map() : begin(from.textPlaces);
     this.decisions = from === undefined ? new Map() : begin(from.decisions);
+    this.#items = from === undefined ? new Map() : begin(from.#items);
   }
 
   /** A ledger over this one to try something on: what is filed there does not touch this one. This one rests meanwhile. */
@@ -85,13 +90,28 @@ export class Ledger {
     if (word.unit !== traced.unit) throw new TypeError(`${traced.id} is filed in ${traced.unit}, the vocabulary says ${word.unit}`);
     if (this.values.has(traced.id)) throw new TypeError(`${traced.id} is filed twice`);
     const shown = word.decimals === undefined ? traced : traced.printedWith(word.decimals);
-    const kept = traced.kind === 'pinned' ? traced : (this.#pinned(traced.id, traced.unit, shown) ?? shown);
+    const kept = traced.kind === 'pinned' ? traced : (this.pinnedValue(traced.id, traced.unit, shown) ?? shown);
     this.values.set(kept.id, kept);
+    this.noteItem(kept.id);
     return kept;
   }
 
+  /** Keeps the items of a word together, for the steps that go through them. */
+  protected noteItem(id: string): void {
+    if (!id.endsWith(']')) return;
+    const bracket = id.indexOf('[');
+    const [word, item] = [id.slice(0, bracket), id.slice(bracket + 1, -1)];
+    const known = this.#items.get(word);
+    if (known?.includes(item) !== true) this.#items.set(word, known === undefined ? [item] : [...known, item]);
+  }
+
+  /** The items filed under a word, in the order of filing. */
+  items(id: ValueId | TextId): readonly string[] {
+    return this.#items.get(id) ?? [];
+  }
+
   /** The pinned value of an id, read in the dimension of its unit; `instead` is what the tool had worked out. */
-  #pinned<U extends Unit>(id: string, unit: U, instead?: Traced<U>): Traced<U> | undefined {
+  protected pinnedValue<U extends Unit>(id: string, unit: U, instead?: Traced<U>): Traced<U> | undefined {
     const pin = this.part.pinned.get(id);
     if (pin === undefined) return undefined;
     this.usedPins.add(id);
@@ -198,6 +218,7 @@ export class Ledger {
 
   setText(id: TextId, value: string, options: { item?: string; at?: Place | undefined } = {}): void {
     this.texts.set(fullId(id, options.item), value);
+    if (options.item !== undefined) this.noteItem(fullId(id, options.item));
     if (options.at !== undefined) this.textPlaces.set(fullId(id, options.item), options.at);
   }
 
@@ -211,6 +232,7 @@ export class Ledger {
   /** Records a decision; its word becomes a text fact for the rules, if the vocabulary knows it as one. */
   record(decision: Decision): void {
     this.decisions.set(decision.id, decision);
+    this.noteItem(decision.id);
     const word = wordOf(decision.id);
     if (word !== undefined && 'text' in word) this.texts.set(decision.id, decision.value);
   }

@@ -5,6 +5,8 @@ import { mergeSources, type SourceRef, type Status, weakest } from './status.ts'
 import { convert, type SameDimension, type Unit } from './units.ts';
 
 export type Kind = 'input' | 'default' | 'pinned' | 'table' | 'formula' | 'choice' | 'assumption';
+const NONE: readonly never[] = [];
+
 /** Whether the figure lies inside the valid range of the formula or table that gave it. */
 export type RangeVerdict = 'inside' | 'clamped' | 'extrapolated';
 
@@ -230,6 +232,14 @@ export class Traced<U extends Unit = Unit> implements TracedFields<U> {
       numbers: from.numbers,
       note: from.note,
     });
+  }
+
+  /**
+   * A number of a trial, which is only compared with other trials: what wins is worked out again with its derivation, so that
+   * none of these reaches a plan.
+   */
+  static trial<U extends Unit>(id: string, value: number, unit: U): Traced<U> {
+    return new Traced({ id, value, unit, kind: 'formula', parents: NONE, source: NONE, status: 'derived', range: 'inside' });
   }
 
   /** The same value under the same id in another unit of its dimension; the compiler refuses any other. */

@@ -50,6 +50,7 @@ import * as impregnation from './impregnation.ts';
 import * as intensification from './intensification.ts';
 import * as lubricant from './lubricant.ts';
 import * as machine from './machine.ts';
+import * as machineMargin from './machine-margin.ts';
 import * as metal from './metal.ts';
 import * as metalBalance from './metal-balance.ts';
 import * as overflow from './overflow.ts';
@@ -111,6 +112,7 @@ const TOPICS: readonly Readonly<Record<string, unknown>>[] = [
   hole,
   intensification,
   machine,
+  machineMargin,
   metal,
   overflow,
   overflowPlan,

@@ -3,7 +3,7 @@ import type { Diagnostic } from '../kernel/diagnostic.ts';
 import type { LocatedYaml } from '../kernel/located-yaml.ts';
 import type { Unit } from '../kernel/units.ts';
 import type { alloyFile, cautionFile, choiceFile, limitFile, sourcesFile, tableFile } from './schema.ts';
-import type { Alloy, AlloyProperty, Axis, Binding, Caution, Choice, Figure, Limit, Origin, Source, Table, TableRow } from './types.ts';
+import type { Alloy, AlloyProperty, Axis, Binding, Caution, Choice, Figure, Limit, Origin, SearchStop, Source, Table, TableRow } from './types.ts';
 
 type Written<S extends z.ZodType> = z.infer<S> | undefined;
 type WrittenOrigin = { status?: Origin['status'] | undefined; source?: string[] | undefined };
@@ -90,16 +90,21 @@ export function buildChoices(topic: string, file: Written<typeof choiceFile>): R
 
 export function buildLimit(id: string, file: Written<typeof limitFile>): Limit | undefined {
   if (file === undefined) return undefined;
-  const { uses, when, status: _status, source: _source, each, at, ...rest } = file;
+  const { uses, when, status: _status, source: _source, each, at, search, ...rest } = file;
   return {
     id,
     ...rest,
     ...(each === undefined ? {} : { each }),
     ...(at === undefined ? {} : { at }),
+    ...(search === undefined ? {} : { search: stop(search) }),
     uses: bindings(uses),
     when: String(when),
     ...origin(file as WrittenOrigin),
   };
+}
+
+function stop({ after, order, eases, waived }: NonNullable<z.infer<typeof limitFile>['search']>): SearchStop {
+  return { after, order, ...(eases === undefined ? {} : { eases }), ...(waived === undefined ? {} : { waived }) };
 }
 
 export function buildCautions(topic: string, file: Written<typeof cautionFile>): Record<string, Caution> {

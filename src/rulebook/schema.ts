@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { STATUSES } from '../kernel/status.ts';
 import { isUnit } from '../kernel/units.ts';
-import { ITEM_KINDS } from './types.ts';
+import { ITEM_KINDS, SEARCH_STAGES } from './types.ts';
 
 /** Shapes of the files below `rules/`, as people write them; `compile.ts` turns them into the types of `types.ts`. */
 const unit = z.string().refine(isUnit, { error: 'is not a unit of the unit table' });
@@ -49,6 +49,9 @@ export const limitFile = z.strictObject({
   when: z.union([z.string(), z.boolean()]),
   require: z.string(),
   severity: z.enum(['error', 'warning', 'note']),
+  search: z
+    .strictObject({ after: z.enum(SEARCH_STAGES), order: z.number(), eases: z.enum(['machine', 'plunger']).optional(), waived: z.boolean().optional() })
+    .optional(),
   message: z.string(),
   why: z.string(),
   fix: z.string(),

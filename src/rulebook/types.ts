@@ -85,6 +85,21 @@ export type Given = Readonly<Record<string, number | string | boolean>>;
 export const ITEM_KINDS = ['hole', 'wall', 'undercut', 'insert', 'rib', 'fillet', 'dimension', 'machining', 'slide', 'certificate'] as const;
 export type ItemKind = (typeof ITEM_KINDS)[number];
 
+/** How far a trial of the machine search is worked out, one stage after the other. */
+export const SEARCH_STAGES = ['clamp', 'shot', 'reach', 'whole'] as const;
+
+/** A limit that stops a candidate of the machine search: cavities, machine and plunger. */
+export interface SearchStop {
+  /** The stage after which all that the limit uses is known. */
+  readonly after: (typeof SEARCH_STAGES)[number];
+  /** Place among the limits of its stage. */
+  readonly order: number;
+  /** Whether only a larger machine comes nearer to it, so that larger plungers need not be tried, or a larger plunger does. */
+  readonly eases?: 'machine' | 'plunger';
+  /** Broken it does not stop a candidate, which then loses to any that keeps more of these limits. */
+  readonly waived?: boolean;
+}
+
 export interface Limit extends Origin {
   /** The path of the file below `limits/`, without extension. */
   readonly id: string;
@@ -94,6 +109,7 @@ export interface Limit extends Origin {
   readonly when: string;
   readonly require: string;
   readonly severity: 'error' | 'warning' | 'note';
+  readonly search?: SearchStop;
   readonly message: string;
   readonly why: string;
   readonly fix: string;

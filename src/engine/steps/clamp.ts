@@ -93,11 +93,8 @@ function tieBars(ledger: Ledger, force: Traced<'kN'>, rated: Traced<'kN'>): void
 }
 
 /** Items of the slides that the parting step has filed. */
-function slideIds(ledger: Ledger): string[] {
-  const ids: string[] = [];
-  const prefix = 'slide.face-area[';
-  for (const id of ledger.values.keys()) if (id.startsWith(prefix)) ids.push(id.slice(prefix.length, -1));
-  return ids;
+function slideIds(ledger: Ledger): readonly string[] {
+  return ledger.items('slide.face-area');
 }
 
 export const clampStep: Step = {

@@ -16,6 +16,7 @@ import { heatStep } from './heat/index.ts';
 import { intensificationStep } from './intensification.ts';
 import { lubricantStep } from './lubricant/index.ts';
 import { machineStep } from './machine/index.ts';
+import { machineMarginStep } from './machine/margin.ts';
 import { machineKindStep } from './machine-kind.ts';
 import { overflowStep } from './overflow.ts';
 import { partingStep } from './parting/index.ts';
@@ -43,6 +44,7 @@ export const WORK_ORDER: readonly Step[] = [
   runnerNetworkStep,
   squeezeStep,
   pq2Step,
+  machineMarginStep,
   ventStep,
   ventBalanceStep,
   intensificationStep,

@@ -1,4 +1,4 @@
-import { number, numberEach, text } from './define.ts';
+import { number, numberEach, text, textEach } from './define.ts';
 
 /** The kind of machine, the machine chosen, the count of cavities and the clamp. */
 export const MACHINE_WORDS = {
@@ -7,6 +7,11 @@ export const MACHINE_WORDS = {
   'machine.chamber': text('Chamber of the machine'),
   'machine.stopped': text('Limit that the machine taken does not pass'),
   'machine.smaller-stopped': text('What stopped the next smaller machine'),
+  'machine.needed': text('What would let the nearest miss fit'),
+  'machine.count-outcome': textEach('Outcome for the count of cavities'),
+  'machine.count-model': textEach('Best machine for the count'),
+  'machine.count-plunger': numberEach('mm', 'Best plunger for the count'),
+  'machine.count-cost': numberEach('1', 'Cost of a good part with the count (money of the plant)'),
   'machine.locking-force': number('kN', 'Rated locking force'),
   'machine.tie-bar-x': number('mm', 'Clear width between tie bars'),
   'machine.tie-bar-y': number('mm', 'Clear height between tie bars'),
@@ -35,6 +40,11 @@ export const MACHINE_WORDS = {
   'machine.size-rate-least': number('1/h', 'Shots an hour of a machine of this size, least'),
   'machine.size-rate-greatest': number('1/h', 'Shots an hour of a machine of this size, greatest'),
   'machine.rate': number('1/h', 'Shots an hour assumed for a machine of this size'),
+  'machine.reserve-clamp': number('%', 'Locking force left'),
+  'machine.reserve-speed': number('%', 'Plunger speed left'),
+  'machine.reserve-stroke': number('%', 'Plunger stroke left'),
+  'machine.reserve-fill': number('%', 'Sleeve fill inside its window (100 % in the middle)'),
+  'machine.margin': number('%', 'Least reserve of machine and plunger'),
   'machine.tried': number('1', 'Combinations of cavities, machine and plunger tried'),
   'machine.fitting': number('1', 'Combinations that pass every limit'),
   'machine.smaller': number('1', 'Machines of the kind in the plant with less locking force'),

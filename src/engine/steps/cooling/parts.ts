@@ -40,8 +40,8 @@ export function fileShares(ledger: Ledger): void {
 }
 
 /** Slides that were worked out, by their item. */
-export function slides(ledger: Ledger): string[] {
-  return [...ledger.values.keys()].filter((id) => id.startsWith('slide.core-surface[')).map((id) => id.slice('slide.core-surface['.length, -1));
+export function slides(ledger: Ledger): readonly string[] {
+  return ledger.items('slide.core-surface');
 }
 
 /** The parts of the die that have lines: both halves, and the slides whose share is worth it. */

@@ -2,10 +2,8 @@ import { Traced } from '../../../kernel/traced.ts';
 import { bestCavities, castings, forceRate, rateBase, rateSlope, rateSlopeUsual, withCavities } from '../../../physics/cost-cavities.ts';
 import { costRest } from '../../../physics/cost-total.ts';
 import type { MachineSpec } from '../../../spec/index.ts';
+import { BALANCED_COUNTS } from '../../counts.ts';
 import type { Ledger } from '../../ledger.ts';
-
-/** Counts that can be laid out with runners of equal length. */
-const COUNTS = [1, 2, 4, 6, 8, 12, 16] as const;
 
 /**
  * The cheapest count of cavities by the closed form of a textbook, with the rates, times and dies of this plan. It is a
@@ -31,7 +29,7 @@ export function workCavities(ledger: Ledger): void {
 /** Up to twice the larger of the planned and the cheapest count, with the planned one among them. */
 function countsToShow(planned: number, best: number): number[] {
   const end = Math.max(4, 2 * planned, 2 * best);
-  return [...new Set([...COUNTS.filter((count) => count <= end), planned])].sort((a, b) => a - b);
+  return [...new Set([...BALANCED_COUNTS.filter((count) => count <= end), planned])].sort((a, b) => a - b);
 }
 
 /** How the rate grows with size: between the smallest and the largest machine of the kind, else as remembered. */

@@ -82,7 +82,8 @@ function estimate(ledger: Ledger, prices: PricesSpec, exponent: Traced<'1'>): Tr
 }
 
 function isPrecise(ledger: Ledger): boolean {
-  return [...ledger.texts].some(([id, text]) => text === 'precision' && /^tolerance\.(hole-)?verdict\[/.test(id));
+  const words = ['tolerance.verdict', 'tolerance.hole-verdict'] as const;
+  return words.some((word) => ledger.items(word).some((item) => ledger.text(word, item) === 'precision'));
 }
 
 /**

@@ -52,9 +52,7 @@ export function onPath(ledger: Ledger): readonly Element[] {
 
 /** Slides that a cylinder drives, by name; those on angle pins move with the die. */
 export function hydraulicSlides(ledger: Ledger): string[] {
-  return [...ledger.texts]
-    .filter(([id, drive]) => id.startsWith('parting.slide-drive[') && drive === 'hydraulic cylinder')
-    .map(([id]) => id.slice(id.indexOf('[') + 1, -1));
+  return ledger.items('parting.slide-drive').filter((item) => ledger.text('parting.slide-drive', item) === 'hydraulic cylinder');
 }
 
 function hydraulic(ledger: Ledger): boolean {

@@ -64,7 +64,7 @@ function slideFace(ledger: Ledger, dimension: DimensionSpec): Traced<'cm2'> {
   const item = dimension.id;
   const filed = ledger.maybe('tolerance.slide-face', item);
   if (filed !== undefined) return filed;
-  const slides = [...ledger.texts.keys()].flatMap((key) => /^slide\.forms\[(.*)\]$/s.exec(key)?.[1] ?? []);
+  const slides = ledger.items('slide.forms');
   const { slide } = dimension;
   if (slide === undefined) {
     const faces = slides.map((id) => ledger.value('slide.face-area', id));

@@ -13,9 +13,7 @@ const HYDRAULIC = 'hydraulic cylinder';
 
 /** Items of the slides that the parting step has filed and whose cores do not fall away. */
 export function slideItems(ledger: Ledger): string[] {
-  const prefix = 'slide.stroke[';
-  const items = [...ledger.values.keys()].filter((id) => id.startsWith(prefix)).map((id) => id.slice(prefix.length, -1));
-  return items.filter((item) => featuresOn(ledger, item).needed);
+  return ledger.items('slide.stroke').filter((item) => featuresOn(ledger, item).needed);
 }
 
 /** The room that each slide takes beyond the steel on its side: the same whatever the count of cavities. */

@@ -13,28 +13,17 @@ export interface Candidate {
   readonly plunger: Traced<'mm'>;
 }
 
-/** Files the count of cavities, the machine's figures and the plunger, and what follows from them alone. */
-export function fileCandidate(ledger: Ledger, { cavities, machine, plunger }: Candidate): void {
-  fileCavities(ledger, cavities);
+/** Files the count of cavities with the die that follows from it, the machine's figures and the plunger, and what follows from them. */
+export function fileCandidate(ledger: Ledger, { cavities, machine, plunger }: Candidate, because: string): void {
+  fileCavities(ledger, cavities, because);
   workLayout(ledger);
   fileMachine(ledger, machine);
   filePlunger(ledger, plunger);
 }
 
-export function fileCavities(ledger: Ledger, cavities: number): void {
+export function fileCavities(ledger: Ledger, cavities: number, because: string): void {
   const demand = ledger.maybe('cavities.demand');
-  ledger.put(
-    Traced.choice('machine.cavities', cavities, '1', {
-      note:
-        demand === undefined
-          ? 'no yearly volume is given, so one cavity'
-          : cavities >= demand.value
-            ? 'least count of a balanced layout that makes the yearly volume on one machine'
-            : 'as many as a balanced layout and the machines of the plant allow; the yearly volume asks for more',
-      status: 'derived',
-      parents: demand === undefined ? [] : [demand],
-    }),
-  );
+  ledger.put(Traced.choice('machine.cavities', cavities, '1', { note: because, status: 'derived', parents: demand === undefined ? [] : [demand] }));
 }
 
 export function fileMachine(ledger: Ledger, machine: MachineSpec): void {

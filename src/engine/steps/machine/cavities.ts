@@ -1,21 +1,22 @@
 import { cavitiesDemand } from '../../../physics/cavities.ts';
 import { meanRate } from '../../../physics/machine.ts';
+import { BALANCED_COUNTS } from '../../counts.ts';
 import type { Ledger } from '../../ledger.ts';
 
-/** Counts that lie in a balanced layout with runners of equal length. */
-const SERIES = [1, 2, 4, 6, 8, 12, 16] as const;
-
 /**
- * The counts of cavities to try, best first: the least of the series that makes the yearly volume on one machine at
- * the shots an hour of the trade, then smaller ones in case no machine runs that. A pinned count is the only one.
+ * The counts of cavities to try. Without a yearly volume it is one; a pinned count is the only one. Where the cost ranks all
+ * balanced counts are tried, else the least that makes the yearly volume at the shots an hour of the trade, and then smaller
+ * ones in case no machine runs that.
  */
 export function cavitiesToTry(ledger: Ledger): readonly number[] {
   const pinned = ledger.pinnedNumber('machine.cavities');
   fileDemand(ledger);
   if (pinned !== undefined) return [pinned];
-  const demand = ledger.maybe('cavities.demand')?.value ?? 1;
-  const enough = SERIES.find((count) => count >= demand) ?? SERIES[SERIES.length - 1];
-  return SERIES.filter((count) => count <= (enough as number)).reverse();
+  const demand = ledger.maybe('cavities.demand')?.value;
+  if (demand === undefined) return [1];
+  const enough = BALANCED_COUNTS.find((count) => count >= demand) ?? (BALANCED_COUNTS[BALANCED_COUNTS.length - 1] as number);
+  if (ledger.plant.prices === undefined) return BALANCED_COUNTS.filter((count) => count <= enough).reverse();
+  return [enough, ...BALANCED_COUNTS.filter((count) => count !== enough)];
 }
 
 function fileDemand(ledger: Ledger): void {

@@ -1,6 +1,11 @@
+import { formatNumber } from '../../../kernel/format.ts';
+import { Traced } from '../../../kernel/traced.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Decision } from '../../plan.ts';
-import type { Search, Tried } from './search.ts';
+import type { Tried } from './evaluate.ts';
+import { rankedOf } from './rank.ts';
+import { rejectedMachines } from './rejected.ts';
+import type { Search } from './search.ts';
 
 /** Records machine, cavities and plunger with what else was looked at, and what stopped the next smaller machine. */
 export function recordDecisions(ledger: Ledger, found: Search): void {
@@ -13,7 +18,7 @@ export function recordDecisions(ledger: Ledger, found: Search): void {
     title: 'Machine',
     kind: pinned === undefined ? 'search' : 'pinned',
     value: machine.id,
-    because: machineBecause(found, pinned !== undefined),
+    because: pinned === undefined ? machineBecause(found) : pinnedBecause(found),
     alternatives: rejectedMachines(found),
     ...(pinned === undefined ? {} : { at: pinned.at }),
   };
@@ -35,86 +40,88 @@ export function recordDecisions(ledger: Ledger, found: Search): void {
     title: 'Plunger',
     kind: plunger.kind === 'pinned' ? 'pinned' : 'search',
     value: `${plunger.value} mm`,
-    because: plunger.kind === 'pinned' ? (plunger.note ?? '') : plungerBecause(found, ledger.text('machine.chamber') === 'cold'),
+    because: plunger.kind === 'pinned' ? (plunger.note ?? '') : plungerBecause(found),
   });
   fileStops(ledger, found);
+  fileCounts(ledger, found);
 }
 
-function machineBecause(found: Search, pinned: boolean): string {
-  const waived = found.fits ? found.chosen.stop?.title : undefined;
-  if (pinned) return `pinned by the engineer; it ${found.fits && waived === undefined ? 'passes the limits looked at' : 'does not pass every limit'}`;
-  if (!found.fits) return 'nearest miss: no machine of the plant passes every limit';
-  if (waived === undefined) return 'smallest machine of the plant with a plunger that passes every limit looked at';
-  return `smallest machine of the plant that passes every limit but one, which no machine passes: ${lowerFirst(waived)}`;
+function pinnedBecause({ fits, chosen }: Search): string {
+  return `pinned by the engineer; it ${fits && chosen.waived.length === 0 ? 'passes the limits looked at' : 'does not pass every limit'}`;
 }
 
-function plungerBecause(found: Search, cold: boolean): string {
-  if (!found.fits) return 'the plunger that comes nearest to what stopped it';
-  if (found.chosen.stop !== undefined) return 'the plunger that comes nearest to the limit that none passes';
-  return cold
-    ? 'of the plungers that pass, the one whose sleeve fill is nearest the middle of its window'
-    : 'the largest plunger that passes, for the lower plunger speed';
+function machineBecause({ fits, chosen, cheapest, byCost }: Search): string {
+  if (!fits) return 'nearest miss: no machine of the plant passes every limit';
+  const what = byCost ? 'cheapest good part' : 'smallest machine of the plant with a plunger';
+  const safer = chosen !== cheapest && byCost ? '; of those that cost the same, the one with the most in reserve' : '';
+  if (chosen.waived.length === 0) return `${what} of all that pass every limit looked at${safer}`;
+  const broken = chosen.waived.map(({ title }) => lowerFirst(title)).join('; ');
+  return `${what} of all that break no error, with a weight for every warning broken${safer}. It does not pass: ${broken}`;
+}
+
+/** Why this count, in words, for the value and the decision. */
+export function countBecause(ledger: Ledger, { fits, byCost, chosen }: Search): string {
+  const demand = ledger.maybe('cavities.demand');
+  if (demand === undefined) return 'no yearly volume is given, so one cavity';
+  if (!fits) return 'the fewest, because nothing fits and every limit eases with fewer cavities';
+  if (byCost) return `of the candidate with the cheapest good part${chosen.waived.length === 0 ? '' : ', with a weight for every warning broken'}`;
+  return chosen.candidate.cavities >= demand.value
+    ? 'least count of a balanced layout that makes the yearly volume on one machine'
+    : 'as many as a balanced layout and the machines of the plant allow; the yearly volume asks for more';
+}
+
+function plungerBecause({ fits, byCost, chosen }: Search): string {
+  if (!fits) return 'the plunger that comes nearest to what stopped it';
+  const most = byCost ? 'of the plungers that cost the same, the one with the most in reserve' : 'of the plungers that pass, the one with the most in reserve';
+  return chosen.waived.length === 0 ? most : `${most}; a limit is broken that none keeps on this machine`;
 }
 
 /** For the findings: what the machine shown fails, how many smaller ones the plant has, and what stopped the next of them. */
-function fileStops(ledger: Ledger, found: Search): void {
-  const { machine, cavities } = found.chosen.candidate;
-  ledger.setText('machine.stopped', found.chosen.stop?.message ?? 'nothing');
-  const smaller = found.tried.filter(({ candidate }) => candidate.machine.lockingForce.value < machine.lockingForce.value);
+function fileStops(ledger: Ledger, { chosen, tried, misses, fits }: Search): void {
+  const { machine, cavities } = chosen.candidate;
+  const [nearest] = misses;
+  ledger.setText('machine.stopped', fits ? 'nothing' : (nearest?.broken.map(({ message }) => message).join('; ') ?? 'nothing'));
+  ledger.setText('machine.needed', fits ? 'nothing' : (nearest?.broken.map(({ fix }) => fix).join(' ') ?? 'nothing'));
+  const smaller = tried.filter(({ candidate, reached }) => candidate.machine.lockingForce.value < machine.lockingForce.value && reached !== 'begin');
   const here = smaller.filter(({ candidate }) => candidate.cavities === cavities);
-  const next = nearest(here.filter(({ candidate }) => candidate.machine === here[here.length - 1]?.candidate.machine));
-  ledger.setText('machine.smaller-stopped', next?.stop?.message ?? 'none was tried');
+  const size = Math.max(...here.map(({ candidate }) => candidate.machine.lockingForce.value));
+  const next = here.filter(({ candidate }) => candidate.machine.lockingForce.value === size);
+  const stop = next.flatMap((one) => one.stop ?? one.waived[0] ?? [])[0];
+  ledger.setText('machine.smaller-stopped', stop?.message ?? (next.length > 0 ? 'a good part costs more or it has less in reserve' : 'none was tried'));
 }
 
-/**
- * What stopped each machine that was tried, with its plunger that came nearest. Neighbours in size that the same limit
- * stopped share a line, which shows the figures of the one that came nearest.
- */
-function rejectedMachines(found: Search): Decision['alternatives'] {
-  const chosen = found.chosen.candidate;
-  const groups: { list: Tried[] }[] = [];
-  for (const entry of ofEachMachine(found.tried)) {
-    if (entry.stop === undefined || entry.candidate.machine === chosen.machine) continue;
-    // Larger machines than the one taken were tried only to see whether they pass what it does not; the next one tells enough.
-    const larger = entry.candidate.machine.lockingForce.value > chosen.machine.lockingForce.value;
-    if (larger && groups.some(({ list }) => (list[0] as Tried).candidate.machine.lockingForce.value > chosen.machine.lockingForce.value)) continue;
-    const last = groups[groups.length - 1];
-    const neighbour = last?.list[0];
-    const same = !larger && neighbour?.stop?.id === entry.stop.id && neighbour.candidate.cavities === entry.candidate.cavities;
-    if (same) last?.list.push(entry);
-    else groups.push({ list: [entry] });
+/** The best of each count of cavities that was looked at: machine, plunger, what a good part costs, or why there is none. */
+function fileCounts(ledger: Ledger, { tried, chosen, ranking }: Search): void {
+  if (!ranking.byCost) return;
+  for (const cavities of [...new Set(tried.map(({ candidate }) => candidate.cavities))].sort((a, b) => a - b)) {
+    const item = String(cavities);
+    const here = tried.filter(({ candidate }) => candidate.cavities === cavities);
+    const done = here.filter(({ reached, cost }) => reached === 'done' && cost !== undefined);
+    const rank = (one: Tried): number => ranking.of(rankedOf(one));
+    const [best] = [...done].sort((a, b) => rank(a) - rank(b));
+    const shown = chosen.candidate.cavities === cavities && done.includes(chosen) ? chosen : best;
+    ledger.setText('machine.count-outcome', outcomeOf(here, shown, chosen), { item });
+    if (shown?.cost === undefined) continue;
+    const { machine, plunger } = shown.candidate;
+    ledger.setText('machine.count-model', machine.id, { item });
+    ledger.put(plunger.as(`machine.count-plunger[${item}]`));
+    ledger.put(
+      Traced.choice(`machine.count-cost[${item}]`, shown.cost, '1', {
+        note: `worked out as this plan is, with ${countOf(cavities)} on ${machine.id} and the plunger of ${formatNumber(plunger.value)} mm; pin these to see that plan`,
+        status: 'memory',
+      }),
+    );
   }
-  return groups.map(({ list }) => {
-    // Limits of the machine itself ease with its size, and so do those that a wider plunger meets better; the others are met best by the first.
-    const eases = list[0]?.stop?.ofMachine === true || list[0]?.stop?.wider === true;
-    const shown = (eases ? list[list.length - 1] : list[0]) as Tried;
-    const others = list.length - 1;
-    const which = shown === list[0] ? 'larger' : 'smaller';
-    const { machine, plunger, cavities } = shown.candidate;
-    const more = others === 0 ? '' : `, and the ${others === 1 ? `next ${which} one` : `${others} ${which} ones`}`;
-    return {
-      value: `${machine.id} with plunger ${plunger.value} mm, ${cavities} ${cavities === 1 ? 'cavity' : 'cavities'}${more}`,
-      because: shown.stop?.message ?? '',
-    };
-  });
 }
 
-/** For each machine and count of cavities, in the order tried, its plunger that came nearest. */
-function ofEachMachine(tried: readonly Tried[]): Tried[] {
-  const groups = new Map<string, Tried[]>();
-  for (const entry of tried) {
-    const key = `${entry.candidate.machine.id}/${entry.candidate.cavities}`;
-    groups.set(key, [...(groups.get(key) ?? []), entry]);
-  }
-  return [...groups.values()].map((list) => nearest(list) as Tried);
+function outcomeOf(here: readonly Tried[], shown: Tried | undefined, chosen: Tried): string {
+  if (shown === chosen) return 'planned';
+  if (shown !== undefined) return shown.waived.length > chosen.waived.length ? (shown.waived.map(({ message }) => message).join('; ') as string) : 'dearer';
+  const floors = here.filter(({ floor }) => floor !== undefined);
+  if (floors.length > 0) return 'not worked out to the end: dearer, or breaks more limits';
+  const last = here[here.length - 1];
+  return last?.stop === undefined ? 'not looked at' : `on the largest machine: ${last.stop.message}`;
 }
 
-/** The plunger that came furthest through the limits; of several stopped by the same one, the one that it asks less of. */
-function nearest(list: readonly Tried[]): Tried | undefined {
-  return list.reduce<Tried | undefined>((near, entry) => {
-    if (near === undefined || entry.reached > near.reached) return entry;
-    return entry.reached === near.reached && entry.stop?.wider === true ? entry : near;
-  }, undefined);
-}
-
+const countOf = (cavities: number): string => (cavities === 1 ? '1 cavity' : `${cavities} cavities`);
 const lowerFirst = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -5,13 +5,13 @@ import { meanRate } from '../../../physics/machine.ts';
 import type { MachineSpec } from '../../../spec/index.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Block } from '../../plan.ts';
-import { type Step, tableBlock, textBlock, valuesBlock } from '../../step.ts';
+import { cell, type Step, tableBlock, textBlock, textCell, valuesBlock } from '../../step.ts';
 import type { ValueId } from '../../vocabulary/index.ts';
 import { fileCandidate } from './candidate.ts';
 import { cavitiesToTry } from './cavities.ts';
-import { recordDecisions } from './decisions.ts';
+import { countBecause, recordDecisions } from './decisions.ts';
 import { workPartLayout } from './layout.ts';
-import { search } from './search.ts';
+import { type Search, search } from './search.ts';
 
 function work(ledger: Ledger): void {
   workPartLayout(ledger);
@@ -29,27 +29,20 @@ function work(ledger: Ledger): void {
     return;
   }
   const { candidate } = found.chosen;
-  const waived = found.fits && found.chosen.stop !== undefined;
-  fileCandidate(ledger, candidate);
-  const passing = found.tried.filter(
-    (entry) => entry.stop === undefined || (found.fits && entry.stop.soft && entry.candidate.machine === candidate.machine),
-  ).length;
-  ledger.put(
-    Traced.choice('machine.tried', found.tried.length, '1', {
-      note: found.fits && !waived ? 'machines from the smallest up to the one taken, each with its plungers' : 'all machines, each with its plungers',
-      status: 'derived',
-    }),
-  );
-  const note = waived ? 'of those, on the machine taken; one warning is waived, because nothing passes it' : 'of those';
-  ledger.put(Traced.choice('machine.fitting', found.fits ? Math.max(1, passing) : 0, '1', { note, status: 'derived' }));
-  ledger.put(
-    Traced.choice('machine.smaller', smallerInPlant(ledger, candidate.machine), '1', {
-      note: 'whether they were tried or not',
-      status: 'derived',
-    }),
-  );
+  fileCandidate(ledger, candidate, countBecause(ledger, found));
+  fileExtent(ledger, found);
   ledger.attempt('machine.hours-needed', 'Machine hours a year', () => hours(ledger));
   recordDecisions(ledger, found);
+}
+
+/** How much was tried, and how much of it passes. */
+function fileExtent(ledger: Ledger, { tried, chosen, fits, byCost }: Search): void {
+  const put = (id: string, value: number, note: string) => ledger.put(Traced.choice(id, value, '1', { note, status: 'derived' }));
+  put('machine.tried', tried.length, byCost ? 'a machine that is ruled out with every plunger at once counts as one' : 'machines from the smallest up, each with its plungers');
+  const passing = tried.filter(({ reached, waived }) => reached === 'done' && waived.length === chosen.waived.length).length;
+  const note = chosen.waived.length > 0 ? 'of those, but for a warning that is waived because nothing passes it' : 'of those, as far as they had to be worked out';
+  put('machine.fitting', fits ? Math.max(1, passing) : 0, note);
+  put('machine.smaller', smallerInPlant(ledger, chosen.candidate.machine), 'whether they were tried or not');
 }
 
 function smallerInPlant(ledger: Ledger, { chamber, shot, lockingForce }: MachineSpec): number {
@@ -111,14 +104,28 @@ function machinesToTry(ledger: Ledger): MachineSpec[] {
 
 function show(ledger: Ledger): Block[] {
   const rejected = ledger.decisions.get('machine.model')?.alternatives ?? [];
+  const counts = ledger.items('machine.count-outcome');
   return [
     ...valuesBlock(ledger, DEMAND_IDS),
     textBlock(
-      'The count of cavities is the least balanced one that makes the yearly volume at the pace of the alloy family; the machine hours are then taken at the pace of the machine. Machines are tried from the smallest up; cost does not rank them. The die block is estimated from cavities, steel and feeder; slides can need more room at its edge.',
+      counts.length > 0
+        ? 'Counts of cavities, machines and plungers are tried as plans of their own, against the same limits. What breaks a limit of an error is out; of the rest those that break the fewest warnings are ranked by the cost of a good part, and where that is the same within half a per cent, by what machine and plunger have in reserve. Castings with slides are turned half round in the die so that as few slides as can be stand between them.'
+        : 'The count of cavities is the least balanced one that makes the yearly volume at the pace of the alloy family; machines are tried from the smallest up. Without prices, cost does not rank them. Castings with slides are turned half round in the die so that as few slides as can be stand between them.',
+    ),
+    ...tableBlock(
+      'The best of each count of cavities',
+      ['Cavities', 'Machine', 'Plunger', 'Cost of a good part', 'Outcome'],
+      counts.map((item) => [
+        item,
+        textCell(ledger, 'machine.count-model', item),
+        cell(ledger, 'machine.count-plunger', item),
+        cell(ledger, 'machine.count-cost', item),
+        textCell(ledger, 'machine.count-outcome', item),
+      ]),
     ),
     ...valuesBlock(ledger, MACHINE_IDS),
     ...tableBlock(
-      'Machines looked at and what stopped them',
+      ledger.values.get('machine.fitting')?.value === 0 ? 'Nearest misses, and what stands in the way of each' : 'Machines looked at and what stopped them',
       ['Machine', 'Stopped because'],
       rejected.map((entry) => [entry.value, entry.because]),
     ),
@@ -156,6 +163,11 @@ const MACHINE_IDS: readonly ValueId[] = [
   'machine.dry-shot-speed',
   'machine.rate',
   'machine.hours-needed',
+  'machine.reserve-clamp',
+  'machine.reserve-speed',
+  'machine.reserve-stroke',
+  'machine.reserve-fill',
+  'machine.margin',
   'machine.tried',
   'machine.fitting',
 ];

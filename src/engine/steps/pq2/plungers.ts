@@ -35,9 +35,8 @@ export function comparePlungers(ledger: Ledger): void {
 }
 
 /** The plungers compared, from the smallest up. */
-export function plungerItems(ledger: Ledger): string[] {
-  const prefix = 'pq2.plunger-diameter[';
-  return [...ledger.values.keys()].filter((id) => id.startsWith(prefix)).map((id) => id.slice(prefix.length, -1));
+export function plungerItems(ledger: Ledger): readonly string[] {
+  return ledger.items('pq2.plunger-diameter');
 }
 
 /** Files the plunger that serves and is nearest to the planned one; the smaller of two that are equally near. */

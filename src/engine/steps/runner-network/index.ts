@@ -91,8 +91,5 @@ function show(ledger: Ledger): readonly Block[] {
 
 /** Runs from the feeder down: filed from the gate up, so the other way round. */
 function runsOf(ledger: Ledger): string[] {
-  const prefix = 'runner.segment-area[';
-  const runs: string[] = [];
-  for (const id of ledger.values.keys()) if (id.startsWith(prefix)) runs.push(id.slice(prefix.length, -1));
-  return runs.reverse();
+  return [...ledger.items('runner.segment-area')].reverse();
 }

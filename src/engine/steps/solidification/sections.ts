@@ -61,9 +61,7 @@ function runner(ledger: Ledger, materials: Materials): void {
 
 /** @throws Missing when the runner is not laid out. */
 function thickestRun(ledger: Ledger): string {
-  const prefix = 'runner.segment-length[';
-  const runs = [...ledger.values.keys()].filter((id) => id.startsWith(prefix)).map((id) => id.slice(prefix.length, -1));
-  const long = runs.filter((run) => ledger.value('runner.segment-length', run).value > 0);
+  const long = ledger.items('runner.segment-length').filter((run) => ledger.value('runner.segment-length', run).value > 0);
   if (long.length === 0) throw new Missing('runner.segment-length');
   return long.reduce((a, b) => (ledger.value('runner.segment-depth', b).value > ledger.value('runner.segment-depth', a).value ? b : a));
 }

@@ -1,0 +1,139 @@
+import { Refusal } from '../../../kernel/apply.ts';
+import { SEARCH_STAGES } from '../../../rulebook/types.ts';
+import { type Ledger, Missing } from '../../ledger.ts';
+import { Trial } from '../../trial.ts';
+import { workClamp } from '../clamp.ts';
+import { coolingStep } from '../cooling/index.ts';
+import { costStep } from '../cost/index.ts';
+import { cycleStep } from '../cycle/index.ts';
+import { cycleRateStep } from '../cycle-rate/index.ts';
+import { dieStep } from '../die/index.ts';
+import { ejectionStep } from '../ejection/index.ts';
+import { finishStep } from '../finish/index.ts';
+import { heatStep } from '../heat/index.ts';
+import { intensificationStep } from '../intensification.ts';
+import { workReach } from '../pq2/index.ts';
+import { workShot } from '../shot.ts';
+import { slowShotStep } from '../slow-shot/index.ts';
+import { solidificationStep } from '../solidification/index.ts';
+import { squeezeStep } from '../squeeze.ts';
+import { ventStep } from '../vent.ts';
+import { type Candidate, fileCavities, fileMachine, filePlunger } from './candidate.ts';
+import { workLayout } from './layout.ts';
+import { workMargin } from './margin.ts';
+import { brokenAt, type Stage, Stop } from './stops.ts';
+
+/** The steps after the shot that cost and the limits of machine and die hang on. */
+const REST = [
+  squeezeStep,
+  ventStep,
+  intensificationStep,
+  slowShotStep,
+  solidificationStep,
+  cycleStep,
+  heatStep,
+  coolingStep,
+  cycleRateStep,
+  ejectionStep,
+  dieStep,
+  finishStep,
+  costStep,
+];
+
+/** What is worked out at each stage of a trial. */
+const STAGES: Readonly<Record<Stage, (trial: Ledger) => void>> = {
+  clamp: workClamp,
+  shot: workShot,
+  reach: (trial) => {
+    workReach(trial);
+    workMargin(trial);
+  },
+  whole: (trial) => {
+    for (const step of REST) trial.attempt(step.id, step.title, () => step.work(trial));
+  },
+};
+
+/** A candidate as far as it was tried. */
+export interface Tried {
+  readonly candidate: Candidate;
+  /** The stage in which it was stopped or left, or `done`. */
+  readonly reached: Stage | 'begin' | 'done';
+  /** What stopped it. */
+  readonly stop?: Stop;
+  /** Limits that it breaks and that are waived. */
+  readonly waived: readonly Stop[];
+  /** It cannot cost less than this; set where it was left because that is already too much. */
+  readonly floor?: number;
+  /** Cost of a good part, in the money of the plant, where prices and rates are known. */
+  readonly cost?: number;
+  /** Least reserve in %. */
+  readonly margin?: number;
+  readonly trial: Trial;
+}
+
+/** A trial that others begin from, and why none of them can be worked out, if so. */
+export interface Begun {
+  readonly trial: Trial;
+  readonly failed?: Error | undefined;
+}
+
+/** A trial with what is the same for all machines: the count of cavities, and the die that follows from it. */
+export function layOut(ledger: Ledger, cavities: number): Begun {
+  const trial = new Trial(ledger);
+  return {
+    trial,
+    failed: failureOf(() => {
+      fileCavities(trial, cavities, 'tried');
+      workLayout(trial);
+    }),
+  };
+}
+
+/** With the figures of a machine. */
+export function onMachine({ trial, failed }: Begun, machine: Candidate['machine']): Begun {
+  const begun = trial.fork();
+  return { trial: begun, failed: failed ?? failureOf(() => fileMachine(begun, machine)) };
+}
+
+/**
+ * Tries a candidate stage by stage until a limit stops it. Before the last stage, which takes far longer than the others,
+ * `tooDear` may give what the candidate must cost at least, where that already rules it out.
+ */
+export function evaluate(from: Begun, candidate: Candidate, tooDear: (trial: Trial, waived: number) => number | undefined): Tried {
+  const trial = from.trial.fork();
+  const waived: Stop[] = [];
+  const failed = from.failed ?? failureOf(() => filePlunger(trial, candidate.plunger));
+  if (failed !== undefined) return { candidate, trial, reached: 'begin', stop: Stop.failure(failed), waived };
+  for (const stage of SEARCH_STAGES) {
+    if (stage === 'whole') {
+      const floor = tooDear(trial, waived.length);
+      if (floor !== undefined) return { candidate, trial, reached: stage, waived, floor };
+    }
+    const failure = failureOf(() => STAGES[stage](trial));
+    if (failure !== undefined) return { candidate, trial, reached: stage, stop: Stop.failure(failure), waived };
+    const broken = brokenAt(trial, stage);
+    waived.push(...broken.waived);
+    if (broken.stop !== undefined) return { candidate, trial, reached: stage, stop: broken.stop, waived };
+  }
+  const cost = trial.maybe('cost.per-part')?.value;
+  const margin = trial.maybe('machine.margin')?.value;
+  return { candidate, trial, reached: 'done', waived, ...(cost === undefined ? {} : { cost }), ...(margin === undefined ? {} : { margin }) };
+}
+
+/** Works a candidate that was stopped on to the last stage but one, to see what else stands in its way. */
+export function workOn({ trial, reached }: Tried): Trial {
+  const from = SEARCH_STAGES.indexOf(reached as Stage);
+  for (const stage of SEARCH_STAGES.slice(from + 1, -1)) failureOf(() => STAGES[stage](trial));
+  return trial;
+}
+
+/** Why a candidate cannot be worked out; any other error is a fault of ours. */
+function failureOf(work: () => void): Error | undefined {
+  try {
+    work();
+    return undefined;
+  } catch (error) {
+    if (error instanceof Refusal || error instanceof Missing) return error;
+    throw error;
+  }
+}

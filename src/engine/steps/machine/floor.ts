@@ -1,0 +1,140 @@
+import { metalPressure } from '../../../physics/machine.ts';
+import { ladleTime } from '../../../physics/slow-shot/speed.ts';
+import type { Ledger } from '../../ledger.ts';
+import type { ValueId } from '../../vocabulary/index.ts';
+import type { Candidate } from './candidate.ts';
+
+// What a candidate must cost at least, from those that were worked out. It leaves out all that a machine or plunger could make
+// cheaper, so that nothing is ruled out wrongly; the closer it is, the fewer candidates have to be worked out to the end.
+
+/** A smaller plunger takes a narrower strip of the die, which shortens its sides and what hangs on them by some per cent. */
+const SAME_LAYOUT = 0.85;
+/** A layout with more cavities is larger, but may be more compact. */
+const OTHER_LAYOUT = 0.7;
+
+type Read = (id: ValueId) => number;
+
+/** What is known of the cost from one candidate that was worked out. */
+interface Known {
+  readonly cavities: number;
+  /** Lines that no machine, plunger or count changes. */
+  readonly fixed: number;
+  /** Money a part for each kg of the shot a part, and of trimming a shot. */
+  readonly perShotMass: number;
+  readonly trimming: number;
+  /** Of the dies: what their hours cost a part, for one cavity. */
+  readonly dieOfOne: number;
+  readonly exponent: number;
+  /** Money a part for an hourly rate of 1, a second of the cycle, and one cavity. */
+  readonly perSecond: number;
+  /** s of the cycle for each second of the dry cycle, and s that no machine, plunger or count changes. */
+  readonly dryShare: number;
+  readonly constant: number;
+  /** s of ladling for each second of the ladle's rule. */
+  readonly ladleShare: number;
+  /** MPa on the metal, with s that the casting then stays in the die, and the runner of this count. */
+  readonly pressure: number;
+  readonly casting: number;
+  readonly runner: number;
+  /** s of the elements that hang on the layout of the cavities and on neither machine nor plunger. */
+  readonly layout: number;
+}
+
+/** Lower bounds of the cost of a good part, the closer the more is known. */
+export class Floors {
+  readonly #known: Known[] = [];
+
+  /** Learns from a candidate that was worked out to the end. */
+  learn(trial: Ledger): void {
+    const known = knownOf(trial);
+    if (known === undefined) return;
+    const again = this.#known.some(({ cavities, pressure }) => cavities === known.cavities && pressure === known.pressure);
+    if (!again) this.#known.push(known);
+  }
+
+  /** Of a count of cavities on a machine, whatever the plunger; `wanted` is the pressure in MPa that the class of the part asks for. */
+  ofMachine({ cavities, machine }: Pick<Candidate, 'cavities' | 'machine'>, wanted: number): number {
+    const smallest = Math.min(...machine.plungers.map(({ value }) => value));
+    const reached = metalPressure.compute({
+      hydraulic_pressure: (machine.pressureIntensified ?? machine.pressureFill).value,
+      cylinder_diameter: machine.cylinderDiameter.value,
+      plunger_diameter: smallest,
+    });
+    return this.#of({ cavities, machine, pressure: Math.min(reached, wanted), mass: 0, ladled: 0 });
+  }
+
+  /** Of a candidate whose shot is worked out. */
+  ofTrial({ cavities, machine }: Pick<Candidate, 'cavities' | 'machine'>, trial: Ledger): number {
+    const number = reader(trial);
+    return this.#of({ cavities, machine, pressure: number('clamp.pressure-reached'), mass: number('shot.mass') / cavities, ladled: number('shot.liquid-volume') });
+  }
+
+  #of(of: Pick<Candidate, 'cavities' | 'machine'> & { readonly pressure: number; readonly mass: number; readonly ladled: number }): number {
+    const { cavities, machine, pressure, mass, ladled } = of;
+    const [any] = this.#known;
+    const rate = machine.hourlyRate?.value;
+    if (any === undefined || rate === undefined) return 0;
+    const same = this.#known.filter((one) => one.cavities === cavities);
+    // What is pressed less freezes more slowly, so a time that is known for a higher pressure is the least.
+    const longest = (list: readonly Known[], time: (one: Known) => number) =>
+      list.reduce((most, one) => (one.pressure >= pressure - 1e-9 ? Math.max(most, time(one)) : most), 0);
+    const dwell = Math.max(
+      longest(this.#known, ({ casting }) => casting),
+      longest(same, ({ runner }) => runner),
+    );
+    const smaller = this.#known.filter((one) => one.cavities < cavities);
+    const layout = same[0] !== undefined ? SAME_LAYOUT * same[0].layout : OTHER_LAYOUT * Math.max(0, ...smaller.map((one) => one.layout));
+    const ladle = ladled > 0 ? any.ladleShare * ladleTime.compute({ volume: ladled }) : 0;
+    const time = any.dryShare * machine.dryCycle.value + any.constant + ladle + dwell + layout;
+    return (
+      any.fixed +
+      any.perShotMass * mass +
+      any.trimming / cavities +
+      any.dieOfOne * cavities ** any.exponent +
+      (any.perSecond * rate * time) / cavities
+    );
+  }
+}
+
+function reader(trial: Ledger): Read {
+  return (id) => trial.maybe(id)?.value ?? 0;
+}
+
+/** Undefined where the candidate has no cost. */
+function knownOf(trial: Ledger): Known | undefined {
+  const number = reader(trial);
+  if (number('cost.per-part') <= 0 || number('machine.hourly-rate') <= 0 || number('cycle.time') <= 0) return undefined;
+  const cavities = number('machine.cavities');
+  const dry = number('machine.dry-cycle');
+  const mass = number('shot.mass') / cavities;
+  const ladle = ladleTime.compute({ volume: Math.max(number('shot.liquid-volume'), 1) });
+  const sum = (...ids: readonly ValueId[]): number => ids.reduce((all, id) => all + number(id), 0);
+  const times = trial.maybe('cost.trim-each') === undefined ? 0 : number('cost.trimming');
+  const each = number('cost.trim-each');
+  const whole = number('cost.trim-cycle') / cavities + each;
+  return {
+    cavities,
+    fixed: sum('cost.metal', 'cost.machining', 'cost.impregnation') + (whole > 0 ? (times * each) / whole : 0),
+    perShotMass: mass > 0 ? sum('cost.melt-loss', 'cost.melting') / mass : 0,
+    trimming: whole > 0 ? (times * number('cost.trim-cycle')) / whole : 0,
+    ...dieOf(trial, number),
+    perSecond: (number('cost.machine') * cavities) / (number('machine.hourly-rate') * number('cycle.time')),
+    dryShare: dry > 0 ? sum('cycle.close', 'cycle.lock', 'cycle.open', 'cycle.eject') / dry : 0,
+    constant: sum('cycle.delay', 'cycle.signals', 'cycle.fill'),
+    ladleShare: number('cycle.ladle') / ladle,
+    pressure: number('clamp.pressure-reached'),
+    casting: Math.max(number('cooling.ejection-time'), number('cooling.thick-time')),
+    runner: number('cooling.runner-time'),
+    layout: sum('cycle.extract', 'cycle.spray', 'cycle.blow', 'cycle.inserts', 'cycle.cores-out', 'cycle.cores-in'),
+  };
+}
+
+/** A die that the engineer has pinned costs the same for every count; of an estimate the hours grow as its rule says, and the steel comes on top. */
+function dieOf(trial: Ledger, number: Read): Pick<Known, 'dieOfOne' | 'exponent'> {
+  const parts = number('cost.die-parts');
+  if (parts <= 0) return { dieOfOne: 0, exponent: 0 };
+  if (trial.maybe('cost.die')?.kind === 'pinned') return { dieOfOne: number('cost.die') / parts, exponent: 0 };
+  const hours = number('cost.die-hours') * number('cost.toolmaker-rate');
+  const trimDie = number('cost.die') > 0 ? number('cost.trim-die') / number('cost.die') : 0;
+  return { dieOfOne: (hours * (1 + trimDie)) / parts, exponent: number('cost.exponent') };
+}

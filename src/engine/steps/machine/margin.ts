@@ -1,0 +1,34 @@
+import type { Traced } from '../../../kernel/traced.ts';
+import { reserveClamp, reserveFill, reserveSpeed, reserveStroke } from '../../../physics/machine-margin.ts';
+import type { Ledger } from '../../ledger.ts';
+import type { Step } from '../../step.ts';
+
+/** What is left of each bound that the machine and its plunger set, and the least of it: of two machines that cost the same, the one with more is taken. */
+export function workMargin(ledger: Ledger): void {
+  const attempt = ledger.attempt.bind(ledger);
+  const cold = ledger.texts.get('machine.chamber') === 'cold';
+  const reserves = [
+    attempt('machine.reserve-clamp', 'Locking force left', () => ledger.apply(reserveClamp, { use: ledger.value('clamp.use') })),
+    attempt('machine.reserve-speed', 'Plunger speed left', () =>
+      ledger.apply(reserveSpeed, { speed: ledger.value(cold ? 'sleeve.fast-speed' : 'pot.plunger-speed'), available: ledger.value('shot.speed-available') }),
+    ),
+    cold
+      ? attempt('machine.reserve-fill', 'Sleeve fill inside its window', () =>
+          ledger.apply(reserveFill, {
+            fill: ledger.value('sleeve.fill'),
+            least: ledger.value('sleeve.fill-least'),
+            greatest: ledger.value('sleeve.fill-greatest'),
+          }),
+        )
+      : attempt('machine.reserve-stroke', 'Plunger stroke left', () =>
+          ledger.apply(reserveStroke, { needed: ledger.value('pot.stroke-needed'), stroke: ledger.value('machine.shot-stroke') }),
+        ),
+    ledger.maybe('pq2.machine-margin'),
+  ].filter((one): one is Traced<'%'> => one !== undefined);
+  if (reserves.length === 0) return;
+  const least = reserves.reduce((a, b) => (b.value < a.value ? b : a));
+  ledger.put(least.as('machine.margin', `the least of the reserves: ${least.id}`));
+}
+
+/** Shown with the machine. */
+export const machineMarginStep: Step = { id: 'machine-margin', title: 'Reserves of the machine', work: workMargin, show: () => [] };

@@ -1,0 +1,37 @@
+import type { Tree } from '../../../rulebook/condition.ts';
+import { shortfall } from '../../shortfall.ts';
+import { type Tried, workOn } from './evaluate.ts';
+import { brokenAll, type Stop } from './stops.ts';
+
+/** A candidate that no search could take, with all that stands in its way before machine and die are worked out to the end. */
+export interface Miss {
+  readonly tried: Tried;
+  readonly broken: readonly Stop[];
+  /** By how much its limits are missed, added up, as a share. */
+  readonly distance: number;
+}
+
+/** What a limit that cannot be measured counts, such as one between words. */
+const UNMEASURED = 1;
+
+/**
+ * The misses of a search that found nothing, the nearest first: by how far they would have to be changed to fit. Only the smallest count
+ * of cavities is looked at, because every limit that stops a candidate eases with fewer cavities.
+ */
+export function nearestMisses(tried: readonly Tried[]): Miss[] {
+  const fewest = Math.min(...tried.map(({ candidate }) => candidate.cavities));
+  const misses = tried
+    .filter(({ candidate, stop }) => candidate.cavities === fewest && stop !== undefined)
+    .map((entry): Miss => {
+      if (entry.stop?.limit === undefined) return { tried: entry, broken: entry.stop === undefined ? [] : [entry.stop], distance: Number.POSITIVE_INFINITY };
+      const broken = entry.reached === 'whole' ? [entry.stop] : brokenAll(workOn(entry));
+      return { tried: entry, broken, distance: broken.reduce((sum, stop) => sum + missOf(entry, stop), 0) };
+    });
+  const size = ({ tried: { candidate } }: Miss): number => candidate.machine.lockingForce.value;
+  return misses.sort((a, b) => (a.distance === b.distance ? 0 : a.distance - b.distance) || size(a) - size(b) || a.tried.candidate.plunger.value - b.tried.candidate.plunger.value);
+}
+
+function missOf({ trial }: Tried, { limit, bound }: Stop): number {
+  const tree = limit === undefined ? undefined : (trial.rulebook.conditions[limit.require] as Tree | undefined);
+  return tree === undefined || bound === undefined ? UNMEASURED : (shortfall(tree, bound.values) ?? UNMEASURED);
+}

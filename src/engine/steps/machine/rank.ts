@@ -1,0 +1,67 @@
+import type { MachineSpec } from '../../../spec/index.ts';
+import type { Ledger } from '../../ledger.ts';
+import type { Candidate } from './candidate.ts';
+import type { Tried } from './evaluate.ts';
+
+/** What of a candidate its rank hangs on. */
+export interface Ranked {
+  readonly candidate: Pick<Candidate, 'cavities' | 'machine'>;
+  readonly waived: number;
+  /** Cost of a good part; that of one which is not worked out to the end is what it comes to at least. */
+  readonly cost: number | undefined;
+}
+
+/** How candidates that pass are compared: the lower the better. */
+export interface Ranking {
+  readonly byCost: boolean;
+  readonly of: (ranked: Ranked) => number;
+  /** Up to which factor two ranks are the same. */
+  readonly alike: number;
+}
+
+/** By the cost of a good part, to which every warning that it breaks adds its weight. */
+export function rankByCost(ledger: Ledger): Ranking {
+  const figure = (column: string): number => {
+    const cell = ledger.rulebook.tables['machine/search']?.rows[0]?.cells[column];
+    if (cell == null) throw new TypeError(`table machine/search has no ${column}`);
+    return cell.value / 100;
+  };
+  const [weight, alike] = [figure('warning_weight'), figure('alike')];
+  return { byCost: true, alike: 1 + alike, of: ({ waived, cost = Number.POSITIVE_INFINITY }) => cost * (1 + weight * waived) };
+}
+
+/** Without prices: by the warnings that it breaks, then by the place of the count in its list, then by the size of the machine. */
+export function rankBySize(counts: readonly number[], bySize: readonly MachineSpec[]): Ranking {
+  const places = counts.length * bySize.length;
+  const place = ({ candidate }: Ranked): number => counts.indexOf(candidate.cavities) * bySize.length + bySize.indexOf(candidate.machine);
+  return { byCost: false, alike: 1, of: (ranked) => ranked.waived * places + place(ranked) };
+}
+
+export const rankedOf = ({ candidate, waived, cost }: Tried): Ranked => ({ candidate, waived: waived.length, cost });
+
+/** Below 0 when `a` is the better: the lower rank, then the smaller machine, fewer cavities, the smaller plunger. */
+export function better(ranking: Ranking, a: Tried, b: Tried): number {
+  const [x, y] = [ranking.of(rankedOf(a)), ranking.of(rankedOf(b))];
+  const by = (of: (candidate: Candidate) => number): number => of(a.candidate) - of(b.candidate);
+  return (
+    (x === y ? 0 : x - y) ||
+    by(({ machine }) => machine.lockingForce.value) ||
+    by(({ cavities }) => cavities) ||
+    by(({ plunger }) => plunger.value) ||
+    (a.candidate.machine.id < b.candidate.machine.id ? -1 : a.candidate.machine.id > b.candidate.machine.id ? 1 : 0)
+  );
+}
+
+/**
+ * Of those that rank the same as the best, the one with the most in reserve; of those with as much, the better. What breaks
+ * more than the best is not among them.
+ */
+export function safest(ranking: Ranking, done: readonly Tried[], best: Tried): Tried {
+  const bound = ranking.of(rankedOf(best)) * ranking.alike;
+  return done
+    .filter((one) => one.waived.length <= best.waived.length && ranking.of(rankedOf(one)) <= bound)
+    .reduce((a, b) => {
+      const more = (b.margin ?? 0) - (a.margin ?? 0);
+      return more > 1e-9 || (more > -1e-9 && better(ranking, b, a) < 0) ? b : a;
+    }, best);
+}

@@ -1,0 +1,89 @@
+import { checkNumbers, type FormulaArguments, Refusal } from '../kernel/apply.ts';
+import { type Formula, type FormulaInput, type FormulaInputs, fillIn } from '../kernel/formula.ts';
+import { Traced } from '../kernel/traced.ts';
+import type { Unit } from '../kernel/units.ts';
+import { type AxisValue, readTable } from '../rulebook/lookup.ts';
+import { Ledger } from './ledger.ts';
+import { fullId, type UnitOf, type ValueId, wordOf } from './vocabulary/index.ts';
+
+/**
+ * A ledger for trying candidates: the steps run on it as on any other and come to the same numbers, but no derivation is
+ * recorded and nothing is reported, which takes a third of the time. What a search chooses is worked out again on a real ledger.
+ */
+export class Trial extends Ledger {
+  /** Table figures read so far, for all forks of a trial. */
+  readonly #read: Map<string, number>;
+  override readonly explains = false;
+
+  constructor(from: Ledger) {
+    super(from.given, from);
+    this.#read = from instanceof Trial ? from.#read : new Map();
+  }
+
+  override fork(): Trial {
+    return new Trial(this);
+  }
+
+  override put<U extends Unit>(traced: Traced<U>): Traced<U> {
+    if (this.values.has(traced.id)) throw new TypeError(`${traced.id} is filed twice`);
+    const pins = this.part.pinned;
+    const kept = pins.size > 0 && pins.has(traced.id) ? (this.pinnedValue(traced.id, traced.unit, traced) ?? traced) : traced;
+    this.values.set(kept.id, kept);
+    this.noteItem(kept.id);
+    return kept;
+  }
+
+  override apply<I extends FormulaInputs, O extends Unit>(
+    formula: Formula<I, O>,
+    args: FormulaArguments<I>,
+    options: { id?: ValueId; item?: string; note?: string } = {},
+  ): Traced<O> {
+    const given = args as Readonly<Record<string, Traced | undefined>>;
+    const numbers: Record<string, number> = {};
+    let plain = formula.requires === undefined;
+    let complete = true;
+    for (const name of Object.keys(formula.inputs)) {
+      const traced = given[name];
+      if (traced === undefined) {
+        complete = false;
+        continue;
+      }
+      const { range, logical } = formula.inputs[name] as FormulaInput;
+      const { value } = traced;
+      numbers[name] = value;
+      // Inside the range and above 0 a number is always possible; anything else is looked at closely.
+      if (!(value > 0 && value >= range[0] && value <= range[1]) || logical === true) plain = false;
+    }
+    if (!complete) {
+      fillIn(formula, numbers);
+      plain = false;
+    }
+    const used = plain ? numbers : checkNumbers(formula as unknown as Formula, numbers).numbers;
+    const value = formula.compute(used as never);
+    if (!Number.isFinite(value)) throw new Refusal(`range/${formula.id}`, `${formula.title} has no finite result for these inputs`, 'check the inputs');
+    return this.put(Traced.trial(fullId(options.id ?? formula.id, options.item), value, formula.unit));
+  }
+
+  override look<K extends ValueId>(tableId: string, column: string, axes: Readonly<Record<string, AxisValue>>, id: K, item?: string): Traced<UnitOf<K>> {
+    const word = wordOf(id);
+    if (word === undefined || 'text' in word) throw new TypeError(`${id} is not in the vocabulary`);
+    const unit = word.unit as UnitOf<K>;
+    let key = `${tableId} ${column} ${unit}`;
+    for (const name of Object.keys(axes)) {
+      const at = axes[name] as AxisValue;
+      key += typeof at === 'string' ? ` ${at}` : ` ${at.value} ${at.unit}`;
+    }
+    let value = this.#read.get(key);
+    if (value === undefined) {
+      const table = this.rulebook.tables[tableId];
+      if (table === undefined) throw new TypeError(`no table ${tableId}`);
+      value = readTable(table, column, axes, fullId(id, item), unit).result.value;
+      this.#read.set(key, value);
+    }
+    return this.put(Traced.trial(fullId(id, item), value, unit));
+  }
+
+  override leaveUnchecked(): void {
+    // A trial reports nothing.
+  }
+}
