@@ -21,6 +21,7 @@ export function judgeAll(ledger: Ledger): Judged[] {
   const judged: Judged[] = [];
   const items = itemsByKind(ledger);
   for (const limit of Object.values(ledger.rulebook.limits)) {
+    if (limit.search?.only === true) continue;
     const subjects = limit.each === undefined ? [undefined] : [...(items.get(limit.each) ?? [])];
     for (const item of subjects) {
       const verdict = judge(ledger, limit, item);

@@ -40,7 +40,7 @@ export class Ledger {
   readonly usedPins = new Set<string>();
   /** Items by the word that they are filed under. */
   readonly #items: Map<string, readonly string[]>;
-  /** Whether alternatives and reasons are wanted, besides the numbers. */
+  /** Whether alternatives, reasons and what only stands beside a figure are wanted, besides what the plan comes to. */
   readonly explains: boolean = true;
 
   /** Empty, or with what another one has recorded: over its record, or with a copy of it. */

@@ -7,28 +7,47 @@ import type { Unit } from '../kernel/units.ts';
  * formula is made for the number of terms at hand, so it is not in the catalogue.
  */
 export function sumOf<U extends Unit>(id: string, title: string, unit: U, terms: readonly Traced<U>[], times?: Traced<'1'>): Traced<U> {
-  const inputs: Record<string, FormulaInput> = {};
-  terms.forEach((_, index) => {
-    inputs[`term_${index + 1}`] = { symbol: `x_${index + 1}`, unit, meaning: 'term', range: [0, Number.MAX_VALUE], domain: 'not-negative' };
-  });
-  if (times !== undefined) inputs['times'] = { symbol: 'n', unit: '1', meaning: 'count', range: [1, 1e6] };
-  const added = terms.map((_, index) => `x_${index + 1}`).join(' + ');
-  const formula: Formula<FormulaInputs, U> = {
-    id,
-    title,
-    symbol: 'S',
-    inputs,
-    unit,
-    equation: times === undefined ? added : `n * (${added})`,
-    outside: 'extrapolate',
-    source: [],
-    status: 'derived',
-    accuracy: 'exact',
-    compute: (x) => terms.reduce((sum, _, index) => sum + (x[`term_${index + 1}`] as number), 0) * (x['times'] ?? 1),
-  };
+  const formula = formulaOf(id, title, unit, terms.length, times !== undefined);
   const numbers = Object.fromEntries([
     ...terms.map((term, index) => [`term_${index + 1}`, term.value]),
     ...(times === undefined ? [] : [['times', times.value]]),
   ]);
   return Traced.formula(id, formula.compute(numbers), formula, times === undefined ? terms : [...terms, times], 'inside', { numbers });
+}
+
+const made = new Map<string, Formula<FormulaInputs, Unit>>();
+
+function formulaOf<U extends Unit>(id: string, title: string, unit: U, terms: number, times: boolean): Formula<FormulaInputs, U> {
+  const key = `${id} ${unit} ${terms} ${times}`;
+  let formula = made.get(key);
+  if (formula === undefined) {
+    formula = make(id, title, unit, terms, times);
+    if (made.size < MOST) made.set(key, formula);
+  }
+  return formula as Formula<FormulaInputs, U>;
+}
+
+/** Kept formulas; ids with an item are without number over many plans. */
+const MOST = 500;
+
+function make<U extends Unit>(id: string, title: string, unit: U, terms: number, times: boolean): Formula<FormulaInputs, U> {
+  const inputs: Record<string, FormulaInput> = {};
+  const symbols = Array.from({ length: terms }, (_, i) => `x_${i + 1}`);
+  for (const [i, symbol] of symbols.entries())
+    inputs[`term_${i + 1}`] = { symbol, unit, meaning: 'term', range: [0, Number.MAX_VALUE], domain: 'not-negative' };
+  if (times) inputs['times'] = { symbol: 'n', unit: '1', meaning: 'count', range: [1, 1e6] };
+  const added = symbols.join(' + ');
+  return {
+    id,
+    title,
+    symbol: 'S',
+    inputs,
+    unit,
+    equation: times ? `n * (${added})` : added,
+    outside: 'extrapolate',
+    source: [],
+    status: 'derived',
+    accuracy: 'exact',
+    compute: (x) => symbols.reduce((sum, _, i) => sum + (x[`term_${i + 1}`] as number), 0) * (x['times'] ?? 1),
+  };
 }

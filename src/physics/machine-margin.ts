@@ -44,6 +44,18 @@ export const reserveStroke = defineFormula({
   compute: ({ needed, stroke }) => 100 * (1 - needed / stroke),
 });
 
+/** What is left of the machine where its window of pressure and flow asks least of it. */
+export const reserveWindow = defineFormula({
+  ...EXACT,
+  id: 'machine.reserve-window',
+  title: 'Window of pressure and flow left',
+  symbol: 'm_p',
+  inputs: { use: { symbol: 'u', unit: '%', meaning: 'use of the machine at the least flow and gate velocity', range: [0, 300], domain: 'not-negative' } },
+  unit: '%',
+  equation: '100 - u',
+  compute: ({ use }) => 100 - use,
+});
+
 /** How far a sleeve fill lies inside its window: 100 % in the middle, 0 at an end. */
 export const reserveFill = defineFormula({
   ...EXACT,

@@ -1,8 +1,8 @@
 import { defineFormula } from '../kernel/formula.ts';
 import { erf } from './solve/erf.ts';
+import { ejectionTimeOf, meanAfter, timeToSolid } from './solve/freezing-times.ts';
 import { bracketedRoot } from './solve/root.ts';
 import { DIE_TEMPERATURE, FACE, GAP, METAL, STEEL, WALL } from './solve/section-inputs.ts';
-import { ejectionTimeOf, meanAfter, timeToSolid } from './solve/freezing-times.ts';
 import { sectionOf } from './solve/section-of.ts';
 
 const HEAT = { symbol: 'q', unit: 'kJ/kg', meaning: 'heat per mass until it is solid', range: [50, 900] } as const;

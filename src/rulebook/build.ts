@@ -103,8 +103,8 @@ export function buildLimit(id: string, file: Written<typeof limitFile>): Limit |
   };
 }
 
-function stop({ after, order, eases, waived }: NonNullable<z.infer<typeof limitFile>['search']>): SearchStop {
-  return { after, order, ...(eases === undefined ? {} : { eases }), ...(waived === undefined ? {} : { waived }) };
+function stop({ after, order, eases, waived, only }: NonNullable<z.infer<typeof limitFile>['search']>): SearchStop {
+  return { after, order, ...(eases === undefined ? {} : { eases }), ...(waived === undefined ? {} : { waived }), ...(only === undefined ? {} : { only }) };
 }
 
 export function buildCautions(topic: string, file: Written<typeof cautionFile>): Record<string, Caution> {

@@ -50,7 +50,13 @@ export const limitFile = z.strictObject({
   require: z.string(),
   severity: z.enum(['error', 'warning', 'note']),
   search: z
-    .strictObject({ after: z.enum(SEARCH_STAGES), order: z.number(), eases: z.enum(['machine', 'plunger']).optional(), waived: z.boolean().optional() })
+    .strictObject({
+      after: z.enum(SEARCH_STAGES),
+      order: z.number(),
+      eases: z.enum(['machine', 'plunger']).optional(),
+      waived: z.boolean().optional(),
+      only: z.boolean().optional(),
+    })
     .optional(),
   message: z.string(),
   why: z.string(),

@@ -98,6 +98,8 @@ export interface SearchStop {
   readonly eases?: 'machine' | 'plunger';
   /** Broken it does not stop a candidate, which then loses to any that keeps more of these limits. */
   readonly waived?: boolean;
+  /** For the search alone: a plan is not judged by it. */
+  readonly only?: boolean;
 }
 
 export interface Limit extends Origin {

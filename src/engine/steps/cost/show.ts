@@ -202,7 +202,7 @@ function showCavities(ledger: Ledger): Block[] {
       { value: 'cost.best-cavities' },
       ' and the plan has ',
       { value: 'machine.cavities' },
-      '. It takes the machine as large as the cavities need, its rate on a line over locking force, one cycle for every count, and one die; inserts that wear out are held at their cost of today, though more cavities spread them wider. It knows no slides, which need room beside every cavity, and no tie bars. The minimum is flat. The count of the plan is the least that makes the volume, on a machine that is there.',
+      '. It takes the machine as large as the cavities need, its rate on a line over locking force, one cycle for every count, and one die; inserts that wear out are held at their cost of today, though more cavities spread them wider. It knows no slides, which need room beside every cavity, and no tie bars. The minimum is flat. The machine search knows all of that; what it found stands in the section on machine and cavities.',
     ),
     ...tableBlock(
       'Cost of a good part by the closed form',

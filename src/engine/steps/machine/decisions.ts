@@ -118,7 +118,7 @@ function outcomeOf(here: readonly Tried[], shown: Tried | undefined, chosen: Tri
   if (shown === chosen) return 'planned';
   if (shown !== undefined) return shown.waived.length > chosen.waived.length ? (shown.waived.map(({ message }) => message).join('; ') as string) : 'dearer';
   const floors = here.filter(({ floor }) => floor !== undefined);
-  if (floors.length > 0) return 'not worked out to the end: dearer, or breaks more limits';
+  if (floors.length > 0) return 'left before it was worked out to the end: dearer, or breaks more limits';
   const last = here[here.length - 1];
   return last?.stop === undefined ? 'not looked at' : `on the largest machine: ${last.stop.message}`;
 }

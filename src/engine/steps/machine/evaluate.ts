@@ -68,6 +68,8 @@ export interface Tried {
   readonly cost?: number;
   /** Least reserve in %. */
   readonly margin?: number;
+  /** Stopped by what stopped a larger machine; stop and trial are of that one. */
+  readonly inferred?: true;
   readonly trial: Trial;
 }
 
@@ -99,25 +101,37 @@ export function onMachine({ trial, failed }: Begun, machine: Candidate['machine'
  * Tries a candidate stage by stage until a limit stops it. Before the last stage, which takes far longer than the others,
  * `tooDear` may give what the candidate must cost at least, where that already rules it out.
  */
-export function evaluate(from: Begun, candidate: Candidate, tooDear: (trial: Trial, waived: number) => number | undefined): Tried {
+export function evaluate(
+  from: Begun,
+  candidate: Candidate,
+  tooDear: (trial: Trial, waived: readonly Stop[]) => number | undefined,
+  last: Stage = 'whole',
+): Tried {
   const trial = from.trial.fork();
   const waived: Stop[] = [];
   const failed = from.failed ?? failureOf(() => filePlunger(trial, candidate.plunger));
   if (failed !== undefined) return { candidate, trial, reached: 'begin', stop: Stop.failure(failed), waived };
   for (const stage of SEARCH_STAGES) {
     if (stage === 'whole') {
-      const floor = tooDear(trial, waived.length);
+      const floor = tooDear(trial, waived);
       if (floor !== undefined) return { candidate, trial, reached: stage, waived, floor };
     }
     const failure = failureOf(() => STAGES[stage](trial));
     if (failure !== undefined) return { candidate, trial, reached: stage, stop: Stop.failure(failure), waived };
     const broken = brokenAt(trial, stage);
     waived.push(...broken.waived);
-    if (broken.stop !== undefined) return { candidate, trial, reached: stage, stop: broken.stop, waived };
+    if (broken.stop !== undefined || (stage !== 'whole' && stage === last))
+      return { candidate, trial, reached: stage, waived, ...(broken.stop === undefined ? {} : { stop: broken.stop }) };
   }
   const cost = trial.maybe('cost.per-part')?.value;
   const margin = trial.maybe('machine.margin')?.value;
   return { candidate, trial, reached: 'done', waived, ...(cost === undefined ? {} : { cost }), ...(margin === undefined ? {} : { margin }) };
+}
+
+/** Tries a candidate in its first stage only; undefined when nothing stops it there. */
+export function probe(from: Begun, candidate: Candidate): Tried | undefined {
+  const entry = evaluate(from, candidate, () => 0, SEARCH_STAGES[0]);
+  return entry.stop === undefined ? undefined : entry;
 }
 
 /** Works a candidate that was stopped on to the last stage but one, to see what else stands in its way. */

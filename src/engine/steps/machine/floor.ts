@@ -11,6 +11,8 @@ import type { Candidate } from './candidate.ts';
 const SAME_LAYOUT = 0.85;
 /** A layout with more cavities is larger, but may be more compact. */
 const OTHER_LAYOUT = 0.7;
+/** Of the steel of a die cut down to its least face: the height of the die and its inserts may be less too. */
+const LEAST_STEEL = 0.8;
 
 type Read = (id: ValueId) => number;
 
@@ -19,12 +21,13 @@ interface Known {
   readonly cavities: number;
   /** Lines that no machine, plunger or count changes. */
   readonly fixed: number;
+  /** kg of casting and overflows of one cavity, and their volume in cm3 as a liquid. */
+  readonly castMass: number;
+  readonly castVolume: number;
   /** Money a part for each kg of the shot a part, and of trimming a shot. */
   readonly perShotMass: number;
   readonly trimming: number;
-  /** Of the dies: what their hours cost a part, for one cavity. */
-  readonly dieOfOne: number;
-  readonly exponent: number;
+  readonly die: KnownDie;
   /** Money a part for an hourly rate of 1, a second of the cycle, and one cavity. */
   readonly perSecond: number;
   /** s of the cycle for each second of the dry cycle, and s that no machine, plunger or count changes. */
@@ -38,6 +41,18 @@ interface Known {
   readonly runner: number;
   /** s of the elements that hang on the layout of the cavities and on neither machine nor plunger. */
   readonly layout: number;
+}
+
+/** Money a part of the dies of one count of cavities. */
+interface KnownDie {
+  /** Hours of the first dies, for one cavity; those for n cavities are n to this power as many. */
+  readonly ofOne: number;
+  readonly exponent: number;
+  /** Further sets of inserts, over the first dies. */
+  readonly sets: number;
+  readonly setShare: number;
+  /** Steel of the first dies, no larger than they must be. */
+  readonly steel: number;
 }
 
 /** Lower bounds of the cost of a good part, the closer the more is known. */
@@ -60,13 +75,20 @@ export class Floors {
       cylinder_diameter: machine.cylinderDiameter.value,
       plunger_diameter: smallest,
     });
-    return this.#of({ cavities, machine, pressure: Math.min(reached, wanted), mass: 0, ladled: 0 });
+    const [any] = this.#known;
+    return this.#of({ cavities, machine, pressure: Math.min(reached, wanted), mass: any?.castMass ?? 0, ladled: cavities * (any?.castVolume ?? 0) });
   }
 
   /** Of a candidate whose shot is worked out. */
   ofTrial({ cavities, machine }: Pick<Candidate, 'cavities' | 'machine'>, trial: Ledger): number {
     const number = reader(trial);
-    return this.#of({ cavities, machine, pressure: number('clamp.pressure-reached'), mass: number('shot.mass') / cavities, ladled: number('shot.liquid-volume') });
+    return this.#of({
+      cavities,
+      machine,
+      pressure: number('clamp.pressure-reached'),
+      mass: number('shot.mass') / cavities,
+      ladled: number('shot.liquid-volume'),
+    });
   }
 
   #of(of: Pick<Candidate, 'cavities' | 'machine'> & { readonly pressure: number; readonly mass: number; readonly ladled: number }): number {
@@ -86,14 +108,14 @@ export class Floors {
     const layout = same[0] !== undefined ? SAME_LAYOUT * same[0].layout : OTHER_LAYOUT * Math.max(0, ...smaller.map((one) => one.layout));
     const ladle = ladled > 0 ? any.ladleShare * ladleTime.compute({ volume: ladled }) : 0;
     const time = any.dryShare * machine.dryCycle.value + any.constant + ladle + dwell + layout;
-    return (
-      any.fixed +
-      any.perShotMass * mass +
-      any.trimming / cavities +
-      any.dieOfOne * cavities ** any.exponent +
-      (any.perSecond * rate * time) / cavities
-    );
+    return any.fixed + any.perShotMass * mass + any.trimming / cavities + dieFloor(same[0] ?? any, cavities) + (any.perSecond * rate * time) / cavities;
   }
+}
+
+/** Sets are bought whole: of another count there is at least what the shots ask for when one set less had been enough here. */
+function dieFloor({ cavities: known, die }: Known, cavities: number): number {
+  const sets = known === cavities ? die.sets : Math.max(1, ((die.sets - 1) * known) / cavities);
+  return die.ofOne * cavities ** die.exponent * (1 + (sets - 1) * die.setShare) + (known === cavities ? die.steel : 0);
 }
 
 function reader(trial: Ledger): Read {
@@ -117,7 +139,9 @@ function knownOf(trial: Ledger): Known | undefined {
     fixed: sum('cost.metal', 'cost.machining', 'cost.impregnation') + (whole > 0 ? (times * each) / whole : 0),
     perShotMass: mass > 0 ? sum('cost.melt-loss', 'cost.melting') / mass : 0,
     trimming: whole > 0 ? (times * number('cost.trim-cycle')) / whole : 0,
-    ...dieOf(trial, number),
+    die: dieOf(trial, number),
+    castMass: number('gate.flow-mass'),
+    castVolume: number('gate.flow-volume'),
     perSecond: (number('cost.machine') * cavities) / (number('machine.hourly-rate') * number('cycle.time')),
     dryShare: dry > 0 ? sum('cycle.close', 'cycle.lock', 'cycle.open', 'cycle.eject') / dry : 0,
     constant: sum('cycle.delay', 'cycle.signals', 'cycle.fill'),
@@ -130,11 +154,19 @@ function knownOf(trial: Ledger): Known | undefined {
 }
 
 /** A die that the engineer has pinned costs the same for every count; of an estimate the hours grow as its rule says, and the steel comes on top. */
-function dieOf(trial: Ledger, number: Read): Pick<Known, 'dieOfOne' | 'exponent'> {
+function dieOf(trial: Ledger, number: Read): KnownDie {
   const parts = number('cost.die-parts');
-  if (parts <= 0) return { dieOfOne: 0, exponent: 0 };
-  if (trial.maybe('cost.die')?.kind === 'pinned') return { dieOfOne: number('cost.die') / parts, exponent: 0 };
+  if (parts <= 0) return { ofOne: 0, exponent: 0, sets: 1, setShare: 0, steel: 0 };
+  const die = number('cost.die');
+  const sets = { sets: Math.max(1, number('cost.sets')), setShare: die > 0 ? number('cost.set') / die : 0 };
+  if (trial.maybe('cost.die')?.kind === 'pinned') return { ofOne: die / parts, exponent: 0, steel: 0, ...sets };
   const hours = number('cost.die-hours') * number('cost.toolmaker-rate');
-  const trimDie = number('cost.die') > 0 ? number('cost.trim-die') / number('cost.die') : 0;
-  return { dieOfOne: (hours * (1 + trimDie)) / parts, exponent: number('cost.exponent') };
+  const trimDie = die > 0 ? number('cost.trim-die') / die : 0;
+  const least = (number('die.block-width') * (number('die.block-height') - number('die.feeder-strip'))) / (number('die.width') * number('die.breadth'));
+  return {
+    ofOne: (hours * (1 + trimDie)) / parts,
+    exponent: number('cost.exponent'),
+    steel: (LEAST_STEEL * least * number('cost.die-steel')) / parts,
+    ...sets,
+  };
 }

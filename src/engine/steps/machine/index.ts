@@ -31,16 +31,31 @@ function work(ledger: Ledger): void {
   const { candidate } = found.chosen;
   fileCandidate(ledger, candidate, countBecause(ledger, found));
   fileExtent(ledger, found);
+  fileRanking(ledger, found);
   ledger.attempt('machine.hours-needed', 'Machine hours a year', () => hours(ledger));
   recordDecisions(ledger, found);
+}
+
+/** What ranked, for the rules and for the reader. */
+function fileRanking(ledger: Ledger, { byCost }: Search): void {
+  ledger.setText('machine.ranked-by', ledger.part.pinned.has('machine.cavities') ? 'pin' : byCost ? 'cost' : 'size');
+  if (!byCost) return;
+  ledger.look('machine/search', 'alike', {}, 'machine.alike');
+  ledger.look('machine/search', 'warning_weight', {}, 'machine.warning-weight');
+  ledger.look('machine/search', 'miss_weight', {}, 'machine.miss-weight');
 }
 
 /** How much was tried, and how much of it passes. */
 function fileExtent(ledger: Ledger, { tried, chosen, fits, byCost }: Search): void {
   const put = (id: string, value: number, note: string) => ledger.put(Traced.choice(id, value, '1', { note, status: 'derived' }));
-  put('machine.tried', tried.length, byCost ? 'a machine that is ruled out with every plunger at once counts as one' : 'machines from the smallest up, each with its plungers');
+  put(
+    'machine.tried',
+    tried.length,
+    byCost ? 'a machine that is ruled out with every plunger at once counts as one' : 'machines from the smallest up, each with its plungers',
+  );
   const passing = tried.filter(({ reached, waived }) => reached === 'done' && waived.length === chosen.waived.length).length;
-  const note = chosen.waived.length > 0 ? 'of those, but for a warning that is waived because nothing passes it' : 'of those, as far as they had to be worked out';
+  const note =
+    chosen.waived.length > 0 ? 'of those, but for a warning that is waived because nothing passes it' : 'of those, as far as they had to be worked out';
   put('machine.fitting', fits ? Math.max(1, passing) : 0, note);
   put('machine.smaller', smallerInPlant(ledger, chosen.candidate.machine), 'whether they were tried or not');
 }
@@ -107,11 +122,19 @@ function show(ledger: Ledger): Block[] {
   const counts = ledger.items('machine.count-outcome');
   return [
     ...valuesBlock(ledger, DEMAND_IDS),
-    textBlock(
-      counts.length > 0
-        ? 'Counts of cavities, machines and plungers are tried as plans of their own, against the same limits. What breaks a limit of an error is out; of the rest those that break the fewest warnings are ranked by the cost of a good part, and where that is the same within half a per cent, by what machine and plunger have in reserve. Castings with slides are turned half round in the die so that as few slides as can be stand between them.'
-        : 'The count of cavities is the least balanced one that makes the yearly volume at the pace of the alloy family; machines are tried from the smallest up. Without prices, cost does not rank them. Castings with slides are turned half round in the die so that as few slides as can be stand between them.',
-    ),
+    counts.length > 0
+      ? textBlock(
+          'Counts of cavities, machines and plungers are tried as plans of their own, against the same limits. What breaks the limit of an error is out. The rest is ranked by the cost of a good part; a broken warning adds ',
+          { value: 'machine.warning-weight' },
+          ' to it, or ',
+          { value: 'machine.miss-weight' },
+          ' of what it is missed by where that is more. Of those that cost the same within ',
+          { value: 'machine.alike' },
+          ', the one with the most in reserve is taken. Castings with slides are turned half round in the die so that as few slides as can be stand between them.',
+        )
+      : textBlock(
+          'The count of cavities is the least balanced one that makes the yearly volume at the pace of the alloy family, or the one that is pinned; machines are tried from the smallest up. Castings with slides are turned half round in the die so that as few slides as can be stand between them.',
+        ),
     ...tableBlock(
       'The best of each count of cavities',
       ['Cavities', 'Machine', 'Plunger', 'Cost of a good part', 'Outcome'],
@@ -167,6 +190,7 @@ const MACHINE_IDS: readonly ValueId[] = [
   'machine.reserve-speed',
   'machine.reserve-stroke',
   'machine.reserve-fill',
+  'machine.reserve-window',
   'machine.margin',
   'machine.tried',
   'machine.fitting',

@@ -1,5 +1,5 @@
 import type { Traced } from '../../../kernel/traced.ts';
-import { reserveClamp, reserveFill, reserveSpeed, reserveStroke } from '../../../physics/machine-margin.ts';
+import { reserveClamp, reserveFill, reserveSpeed, reserveStroke, reserveWindow } from '../../../physics/machine-margin.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Step } from '../../step.ts';
 
@@ -23,7 +23,9 @@ export function workMargin(ledger: Ledger): void {
       : attempt('machine.reserve-stroke', 'Plunger stroke left', () =>
           ledger.apply(reserveStroke, { needed: ledger.value('pot.stroke-needed'), stroke: ledger.value('machine.shot-stroke') }),
         ),
-    ledger.maybe('pq2.machine-margin'),
+    ledger.values.has('pq2.corner-use')
+      ? attempt('machine.reserve-window', 'Window of pressure and flow', () => ledger.apply(reserveWindow, { use: ledger.value('pq2.corner-use') }))
+      : undefined,
   ].filter((one): one is Traced<'%'> => one !== undefined);
   if (reserves.length === 0) return;
   const least = reserves.reduce((a, b) => (b.value < a.value ? b : a));

@@ -1,5 +1,3 @@
-import type { Tree } from '../../../rulebook/condition.ts';
-import { shortfall } from '../../shortfall.ts';
 import { type Tried, workOn } from './evaluate.ts';
 import { brokenAll, type Stop } from './stops.ts';
 
@@ -25,13 +23,11 @@ export function nearestMisses(tried: readonly Tried[]): Miss[] {
     .map((entry): Miss => {
       if (entry.stop?.limit === undefined) return { tried: entry, broken: entry.stop === undefined ? [] : [entry.stop], distance: Number.POSITIVE_INFINITY };
       const broken = entry.reached === 'whole' ? [entry.stop] : brokenAll(workOn(entry));
-      return { tried: entry, broken, distance: broken.reduce((sum, stop) => sum + missOf(entry, stop), 0) };
+      return { tried: entry, broken, distance: broken.reduce((sum, stop) => sum + (stop.miss ?? UNMEASURED), 0) };
     });
   const size = ({ tried: { candidate } }: Miss): number => candidate.machine.lockingForce.value;
-  return misses.sort((a, b) => (a.distance === b.distance ? 0 : a.distance - b.distance) || size(a) - size(b) || a.tried.candidate.plunger.value - b.tried.candidate.plunger.value);
-}
-
-function missOf({ trial }: Tried, { limit, bound }: Stop): number {
-  const tree = limit === undefined ? undefined : (trial.rulebook.conditions[limit.require] as Tree | undefined);
-  return tree === undefined || bound === undefined ? UNMEASURED : (shortfall(tree, bound.values) ?? UNMEASURED);
+  return misses.sort(
+    (a, b) =>
+      (a.distance === b.distance ? 0 : a.distance - b.distance) || size(a) - size(b) || a.tried.candidate.plunger.value - b.tried.candidate.plunger.value,
+  );
 }

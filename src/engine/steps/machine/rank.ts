@@ -2,11 +2,12 @@ import type { MachineSpec } from '../../../spec/index.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Candidate } from './candidate.ts';
 import type { Tried } from './evaluate.ts';
+import type { Stop } from './stops.ts';
 
 /** What of a candidate its rank hangs on. */
 export interface Ranked {
   readonly candidate: Pick<Candidate, 'cavities' | 'machine'>;
-  readonly waived: number;
+  readonly waived: readonly Stop[];
   /** Cost of a good part; that of one which is not worked out to the end is what it comes to at least. */
   readonly cost: number | undefined;
 }
@@ -19,25 +20,27 @@ export interface Ranking {
   readonly alike: number;
 }
 
-/** By the cost of a good part, to which every warning that it breaks adds its weight. */
+/** By the cost of a good part, to which every warning that it breaks adds a weight, and more the further it is missed. */
 export function rankByCost(ledger: Ledger): Ranking {
   const figure = (column: string): number => {
     const cell = ledger.rulebook.tables['machine/search']?.rows[0]?.cells[column];
     if (cell == null) throw new TypeError(`table machine/search has no ${column}`);
     return cell.value / 100;
   };
-  const [weight, alike] = [figure('warning_weight'), figure('alike')];
-  return { byCost: true, alike: 1 + alike, of: ({ waived, cost = Number.POSITIVE_INFINITY }) => cost * (1 + weight * waived) };
+  const [weight, perMiss, alike] = [figure('warning_weight'), figure('miss_weight'), figure('alike')];
+  const weightOf = ({ miss = 0 }: Stop): number => Math.max(weight, perMiss * miss);
+  const of = ({ waived, cost = Number.POSITIVE_INFINITY }: Ranked): number => waived.reduce((sum, stop) => sum + weightOf(stop), 1) * cost;
+  return { byCost: true, alike: 1 + alike, of };
 }
 
 /** Without prices: by the warnings that it breaks, then by the place of the count in its list, then by the size of the machine. */
 export function rankBySize(counts: readonly number[], bySize: readonly MachineSpec[]): Ranking {
   const places = counts.length * bySize.length;
   const place = ({ candidate }: Ranked): number => counts.indexOf(candidate.cavities) * bySize.length + bySize.indexOf(candidate.machine);
-  return { byCost: false, alike: 1, of: (ranked) => ranked.waived * places + place(ranked) };
+  return { byCost: false, alike: 1, of: (ranked) => ranked.waived.length * places + place(ranked) };
 }
 
-export const rankedOf = ({ candidate, waived, cost }: Tried): Ranked => ({ candidate, waived: waived.length, cost });
+export const rankedOf = ({ candidate, waived, cost }: Tried): Ranked => ({ candidate, waived, cost });
 
 /** Below 0 when `a` is the better: the lower rank, then the smaller machine, fewer cavities, the smaller plunger. */
 export function better(ranking: Ranking, a: Tried, b: Tried): number {

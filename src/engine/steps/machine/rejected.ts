@@ -9,7 +9,10 @@ import { stoppingPlace } from './stops.ts';
  * found nothing the nearest misses stand first.
  */
 export function rejectedMachines({ tried, chosen, misses, fits }: Search): Decision['alternatives'] {
-  if (!fits) return misses.slice(0, MOST).map(({ tried: one, broken }) => ({ value: nameOf(one), because: broken.map(({ message }) => message).join('; ') }));
+  if (!fits)
+    return ofMachines(misses)
+      .slice(0, MOST)
+      .map(({ tried: one, broken }) => ({ value: nameOf(one), because: broken.map(({ message }) => message).join('; ') }));
   const { machine, cavities } = chosen.candidate;
   const groups: Tried[][] = [];
   const here = tried.filter(({ candidate, stop }) => candidate.cavities === cavities && candidate.machine !== machine && stop !== undefined);
@@ -30,6 +33,12 @@ export function rejectedMachines({ tried, chosen, misses, fits }: Search): Decis
     const more = others === 0 ? '' : `, and the ${others === 1 ? `next ${which} one` : `${others} ${which} ones`}`;
     return { value: `${nameOf(shown)}${more}`, because: shown.stop?.message ?? '' };
   });
+}
+
+/** The nearest miss of each machine. */
+function ofMachines(misses: Search['misses']): Search['misses'] {
+  const seen = new Set<string>();
+  return misses.filter(({ tried: { candidate } }) => !seen.has(candidate.machine.id) && seen.add(candidate.machine.id));
 }
 
 /** Misses shown of a search that found nothing. */

@@ -5,6 +5,8 @@ import { type Begun, evaluate, layOut, onMachine, type Tried } from './evaluate.
 import { Floors } from './floor.ts';
 import { type Miss, nearestMisses } from './misses.ts';
 import { better, type Ranking, rankByCost, rankBySize, rankedOf, safest } from './rank.ts';
+import { isStoppedToo, largestTooSmall, type TooSmall } from './smaller.ts';
+import type { Stop } from './stops.ts';
 
 export interface Search {
   readonly chosen: Tried;
@@ -36,6 +38,8 @@ class Hunt {
   readonly #machines: readonly MachineSpec[];
   readonly #ranking: Ranking;
   readonly #laidOut = new Map<number, Begun>();
+  /** For each count of cavities the largest machine that is too small for it, if one is known. */
+  readonly #tooSmall = new Map<number, TooSmall | undefined>();
   /** Pressure in MPa that the class of the part asks for; not known before the first trial. */
   #wanted = Number.POSITIVE_INFINITY;
   #best: Tried | undefined;
@@ -95,8 +99,13 @@ class Hunt {
     const pair = { cavities, machine };
     const floor = this.#floors.ofMachine(pair, this.#wanted);
     const [smallest] = plungers;
-    if (smallest !== undefined && this.#isTooDear(pair, floor, 0)) {
+    if (smallest !== undefined && this.#isTooDear(pair, floor, [])) {
       this.#tried.push({ candidate: { ...pair, plunger: smallest }, trial: this.#begin(cavities).trial, reached: 'begin', waived: [], floor });
+      return;
+    }
+    const larger = this.#largerThatFails(cavities, machine);
+    if (larger !== undefined && smallest !== undefined) {
+      this.#tried.push({ ...larger, candidate: { ...pair, plunger: smallest }, inferred: true });
       return;
     }
     const begun = onMachine(this.#begin(cavities), machine);
@@ -109,7 +118,17 @@ class Hunt {
       this.#wanted = entry.trial.maybe('clamp.pressure')?.value ?? this.#wanted;
       if (entry.reached === 'done') this.#take(entry);
       if (entry.stop?.eases === 'machine') break;
+      // A larger plunger has a larger biscuit and presses less; it can only break fewer warnings.
+      if (entry.floor !== undefined && this.#isTooDear(pair, entry.floor, [])) break;
     }
+  }
+
+  /** What stopped a larger machine and so stops this one too. */
+  #largerThatFails(cavities: number, machine: MachineSpec): Tried | undefined {
+    if (this.all) return undefined;
+    if (!this.#tooSmall.has(cavities)) this.#tooSmall.set(cavities, largestTooSmall(this.#begin(cavities), cavities, this.#machines));
+    const known = this.#tooSmall.get(cavities);
+    return known !== undefined && isStoppedToo(machine, known) ? known.entry : undefined;
   }
 
   #take(entry: Tried): void {
@@ -118,7 +137,7 @@ class Hunt {
   }
 
   /** Whether what costs so much at least and breaks so many warnings can be neither the best nor as good. */
-  #isTooDear(candidate: Pick<Candidate, 'cavities' | 'machine'>, floor: number, waived: number): boolean {
+  #isTooDear(candidate: Pick<Candidate, 'cavities' | 'machine'>, floor: number, waived: readonly Stop[]): boolean {
     if (this.all || this.#best === undefined) return false;
     return this.#ranking.of({ candidate, waived, cost: floor }) > this.#ranking.of(rankedOf(this.#best)) * this.#ranking.alike;
   }

@@ -2,6 +2,7 @@ import { type Limit, type Rulebook, SEARCH_STAGES, type SearchStop } from '../..
 import type { Bindings } from '../../bind.ts';
 import { brokenBy, fill } from '../../judge.ts';
 import type { Ledger } from '../../ledger.ts';
+import { shortfall } from '../../shortfall.ts';
 
 export type Stage = SearchStop['after'];
 export type StoppingLimit = Limit & { readonly search: SearchStop };
@@ -33,26 +34,32 @@ export class Stop {
   readonly waived: boolean;
   readonly eases: SearchStop['eases'] | undefined;
   readonly #words: () => { readonly message: string; readonly fix: string };
+  readonly #rulebook: Rulebook | undefined;
   /** The values that it was judged on; none where it could not be. */
   readonly bound: Bindings | undefined;
   readonly limit: Limit | undefined;
 
-  private constructor(from: Pick<Stop, 'id' | 'title' | 'waived' | 'eases' | 'bound' | 'limit'>, words: Stop['words']) {
+  private constructor(from: Pick<Stop, 'id' | 'title' | 'waived' | 'eases' | 'bound' | 'limit'>, words: Stop['words'], rulebook?: Rulebook) {
+    this.#rulebook = rulebook;
     ({ id: this.id, title: this.title, waived: this.waived, eases: this.eases, bound: this.bound, limit: this.limit } = from);
     this.#words = words;
   }
 
   static ofLimit(rulebook: Rulebook, limit: StoppingLimit, bound: Bindings): Stop {
     const { id, title, search } = limit;
-    return new Stop({ id, title, waived: search.waived === true, eases: search.eases, bound, limit }, () => ({
-      message: fill(rulebook, limit.message, bound),
-      fix: fill(rulebook, limit.fix, bound),
-    }));
+    const words = () => ({ message: fill(rulebook, limit.message, bound), fix: fill(rulebook, limit.fix, bound) });
+    return new Stop({ id, title, waived: search.waived === true, eases: search.eases, bound, limit }, words, rulebook);
   }
 
   static failure(error: Error): Stop {
     const from = { id: 'machine/not-worked-out', title: 'Could not be worked out', waived: false, eases: undefined, bound: undefined, limit: undefined };
     return new Stop(from, () => ({ message: error.message, fix: 'see what the plan says of it' }));
+  }
+
+  /** By how much the limit is missed, as a share; undefined where that cannot be measured. */
+  get miss(): number | undefined {
+    const tree = this.limit === undefined ? undefined : this.#rulebook?.conditions[this.limit.require];
+    return tree === undefined || this.bound === undefined ? undefined : shortfall(tree, this.bound.values);
   }
 
   get words(): () => { readonly message: string; readonly fix: string } {

@@ -20,7 +20,7 @@ export const solidificationStep: Step = {
     if (materials === undefined) return;
     workSections(ledger, materials);
     ledger.attempt('cooling.handbook-time', 'Handbook form', () => handbook(ledger));
-    ledger.attempt('cooling.interface-time', 'Bounds of the freezing time', () => bounds(ledger, materials));
+    if (ledger.explains) ledger.attempt('cooling.interface-time', 'Bounds of the freezing time', () => bounds(ledger, materials));
     workDwell(ledger, materials);
   },
   show,

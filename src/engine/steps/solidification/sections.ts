@@ -10,7 +10,7 @@ export function workSections(ledger: Ledger, materials: Materials): void {
   attempt('cooling.solidification-time', 'Nominal wall', () => nominal(ledger, materials));
   const thick = ledger.maybe('part.wall-greatest');
   if (thick !== undefined) attempt('cooling.thick-time', 'Thickest wall', () => solid(ledger, materials, thick, 'cooling.thick-time'));
-  attempt('cooling.gate-time', 'Gate', () => solid(ledger, materials, ledger.value('gate.thickness'), 'cooling.gate-time'));
+  if (ledger.explains) attempt('cooling.gate-time', 'Gate', () => solid(ledger, materials, ledger.value('gate.thickness'), 'cooling.gate-time'));
   attempt('cooling.runner-time', 'Runner', () => runner(ledger, materials));
   if (ledger.texts.get('machine.chamber') === 'cold') attempt('cooling.biscuit-time', 'Biscuit', () => biscuit(ledger, materials));
 }
@@ -27,6 +27,7 @@ function nominal(ledger: Ledger, materials: Materials): void {
   // One run of the solver gives both times, so the longer one comes first.
   ledger.apply(ejectionTime, { ...common, interface: materials.pressed, gap: materials.gap });
   solid(ledger, materials, wall, 'cooling.solidification-time');
+  if (!ledger.explains) return;
   // The coefficient is the weakest figure here, so the time is worked out at both ends of it.
   for (const [end, name] of [
     ['greatest', 'fast'],
