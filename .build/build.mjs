@@ -88,6 +88,7 @@ async function buildCommandLine() {
   });
   await build({ ...bundled, format: 'cjs', entryPoints: ['src/report/figure/index.ts'], outfile: 'dist/figure.cjs' });
   writeFileSync(join(dist, 'program.cjs'), asFunction(ascii(readFileSync(join(dist, 'program.cjs'), 'utf8'))));
+  await build({ ...bundled, format: 'cjs', entryPoints: ['.build/worker.cjs'], outfile: 'dist/worker.cjs' });
   const loader = readFileSync(join(root, '.build', 'load-program.cjs'), 'utf8');
   await build({ ...bundled, format: 'cjs', entryPoints: ['src/cli/main.ts'], outfile: 'dist/cli.cjs', plugins: [module(/\/program\.ts$/, loader)] });
 }
