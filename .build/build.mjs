@@ -84,6 +84,8 @@ async function buildCommandLine() {
     entryPoints: ['src/cli/program.ts'],
     outfile: 'dist/program.cjs',
     supported: { 'dynamic-import': false },
+    // A package that is a module asks for its own place to require others by; this script's serves, as all is in it.
+    define: { ...bundled.define, 'import.meta.url': '__filename' },
     plugins: [provided, module('node:child_process', NO_CHILDREN), elsewhere(/\/report\/figure\/index\.ts$/, './figure.cjs')],
   });
   await build({ ...bundled, format: 'cjs', entryPoints: ['src/report/figure/index.ts'], outfile: 'dist/figure.cjs' });

@@ -187,13 +187,14 @@ export function list(
   return plant === undefined ? { diagnostics } : { listing: listing(name, { rulebook: given.rulebook, plant }, given.filter), diagnostics };
 }
 
-export const SCHEMAS = ['part', 'plant', 'plan', 'rule'] as const;
+export const SCHEMAS = ['part', 'plant', 'plan', 'replan', 'rule'] as const;
 export type SchemaName = (typeof SCHEMAS)[number];
 
 /** A JSON Schema (2020-12) as text. */
 export async function schemaText(name: SchemaName): Promise<string> {
   const { jsonText } = await import('./report/json-text.ts');
   if (name === 'plan') return jsonText((await import('./report/plan-schema.ts')).planJsonSchema());
+  if (name === 'replan') return jsonText((await import('./report/replan/schema.ts')).replanJsonSchema());
   if (name === 'rule') return jsonText((await import('./rulebook/json-schema.ts')).ruleJsonSchema());
   return jsonText((await import('./spec/index.ts')).jsonSchema(name));
 }

@@ -5,11 +5,12 @@ import { fault, reason } from './files.ts';
 
 export interface WholeFile {
   readonly path: string;
-  readonly text: string;
+  /** Whole, or in pieces that are made as they are written. */
+  readonly text: string | Iterable<string>;
 }
 
 /** Writes a whole file or nothing; see `writeTogether`. */
-export function writeWhole(path: string, text: string): Promise<void> {
+export function writeWhole(path: string, text: WholeFile['text']): Promise<void> {
   return writeTogether([{ path, text }]);
 }
 
@@ -59,7 +60,7 @@ async function stage({ path, text }: WholeFile): Promise<Staged> {
   return { path, settle: () => rename(name, target), discard };
 }
 
-async function writeInto(target: string, text: string): Promise<void> {
+async function writeInto(target: string, text: WholeFile['text']): Promise<void> {
   try {
     const file = await open(target, 'w');
     await file.writeFile(text).finally(() => file.close());

@@ -83,7 +83,13 @@ async function replan(paths: readonly string[], options: ReplanOptions, context:
     progress?.clear();
     for (const { text } of inOrder(faults)) io.err.write(text);
     const replanning: Replanning = {
-      head: headOf({ version: VERSION, settings: task.set, before: options.before, sameCavities: task.sameCavities, leastChange: task.leastChange }),
+      head: headOf({
+        version: VERSION,
+        settings: [...(options.alloy === undefined ? [] : [`alloy=${options.alloy}`]), ...(options.set ?? [])],
+        before: options.before,
+        sameCavities: task.sameCavities,
+        leastChange: task.leastChange,
+      }),
       set: summarise(changes, failures),
       parts: inOrder(changes),
       failures: inOrder(failures),
@@ -113,9 +119,12 @@ async function takeBackOnly(files: readonly string[], context: Context): Promise
 }
 
 async function write(output: ReplanOutput, replanning: Replanning, { io }: Context, quiet: boolean): Promise<void> {
-  const text = output.format === 'markdown' ? replanMarkdown(replanning) : output.format === 'json' ? replanJson(replanning) : partCsv(replanning);
-  if (output.path === '-') return io.out.write(text);
-  await writeTogether([{ path: output.path, text }]);
+  const pieces = output.format === 'markdown' ? replanMarkdown(replanning) : output.format === 'json' ? replanJson(replanning) : partCsv(replanning);
+  if (output.path === '-') {
+    for (const piece of pieces) io.out.write(piece);
+    return;
+  }
+  await writeTogether([{ path: output.path, text: pieces }]);
   if (!quiet) io.err.write(`wrote ${visibleLine(output.path)}\n`);
 }
 

@@ -14,7 +14,7 @@ import {
   writeFileSync,
   writeSync,
 } from 'node:fs';
-import { basename, dirname, join, relative, resolve, sep } from 'node:path';
+import { basename, dirname, isAbsolute, join, relative, resolve, sep } from 'node:path';
 
 /** Name of the journal of a run that writes. It is there before anything else is written, and goes last. */
 export const JOURNAL = '.diewright-replan.journal';
@@ -178,7 +178,7 @@ function isSound({ target, before, after }: Entry, folder: string): boolean {
   if (target.split('/').some((step) => step === '' || step === '.' || step === '..')) return false;
   const real = realOf(dirname(join(folder, ...target.split('/'))));
   const way = relative(realOf(folder), real);
-  return way === '' || (!way.startsWith('..') && resolve(folder, way) !== resolve(way));
+  return way === '' || (!way.startsWith('..') && !isAbsolute(way));
 }
 
 function isRunning(id: number): boolean {

@@ -11,14 +11,22 @@ const SIGNALS = ['SIGINT', 'SIGTERM', 'SIGHUP'] as const;
  */
 export class Writing {
   #stopped = false;
+  readonly #transaction: Transaction;
 
-  private constructor(private readonly transaction: Transaction) {
+  private constructor(folder: string) {
+    // First, so that no signal finds a journal and nobody to take it back.
     for (const signal of SIGNALS) process.on(signal, this.#stop);
+    try {
+      this.#transaction = Transaction.begin(folder);
+    } catch (error) {
+      for (const signal of SIGNALS) process.off(signal, this.#stop);
+      throw error;
+    }
   }
 
   /** Begins in the folder that all files lie below. @throws BadInput when that cannot be written to. */
   static begin(files: readonly string[]): Writing {
-    return new Writing(Transaction.begin(commonFolder(files)));
+    return new Writing(commonFolder(files));
   }
 
   get stopped(): boolean {
@@ -27,20 +35,20 @@ export class Writing {
 
   add(changes: readonly FileChange[]): void {
     if (this.#stopped) return;
-    for (const change of changes) this.transaction.add(change);
+    for (const change of changes) this.#transaction.add(change);
   }
 
   /** Puts all files in their places and gives their number. */
   settle(): number {
-    const { size } = this.transaction;
-    this.transaction.settle();
+    const { size } = this.#transaction;
+    this.#transaction.settle();
     return size;
   }
 
   /** Takes back what is not settled, and lets signals work as usual again. */
   end(): void {
     for (const signal of SIGNALS) process.off(signal, this.#stop);
-    this.transaction.abandon();
+    this.#transaction.abandon();
   }
 
   readonly #stop = (signal: NodeJS.Signals): void => {

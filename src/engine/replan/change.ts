@@ -33,8 +33,9 @@ export interface Side {
   readonly alloy: string;
   readonly family: string;
   readonly plant: string;
-  /** No finding of the plan is an error. */
+  /** The plan breaks no rule whose breach is an error. */
   readonly castable: boolean;
+  /** Such breaches. */
   readonly errors: number;
   readonly kind?: string;
   readonly machine?: string;
@@ -64,7 +65,7 @@ export interface DieChange {
   readonly unchecked: readonly { readonly title: string; readonly missing: string }[];
 }
 
-/** How the part stands: castable means that no finding of the plan is an error. */
+/** How the part stands: castable means that the plan breaks no rule whose breach is an error. */
 export type Standing = 'stays castable' | 'no longer castable' | 'becomes castable' | 'not castable before or after';
 
 /** Two plans of one part held against each other. */

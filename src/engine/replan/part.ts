@@ -2,7 +2,7 @@ import type { Case } from '../ledger.ts';
 import type { FindingChange, PartChange, Side, Standing } from './change.ts';
 import { type CompareOptions, changesOf, findingsOnlyIn } from './compare.ts';
 import { dieChange } from './die.ts';
-import type { Snapshot } from './snapshot.ts';
+import type { KeptFinding, Snapshot } from './snapshot.ts';
 
 /** The figures that tables show and totals add up. */
 export const FIGURES = [
@@ -10,7 +10,7 @@ export const FIGURES = [
   'machine.cavities',
   'machine.locking-force',
   'cycle.time',
-  'machine.hours-needed',
+  'cycle.hours',
   'production.hours-per-year',
   'part.mass',
   'metal.new-per-part',
@@ -60,8 +60,13 @@ function isCertificate({ code }: FindingChange): boolean {
   return CERTIFICATE.test(code);
 }
 
+/** An error that is a rule broken, and not a figure that could not be worked out: that one says nothing about the part. */
+function isBreach({ severity, code }: Pick<KeptFinding, 'severity' | 'code'>): boolean {
+  return severity === 'error' && !/^(range|table)\//.test(code);
+}
+
 function sideOf(plan: Snapshot): Side {
-  const errors = plan.findings.filter(({ severity }) => severity === 'error').length;
+  const errors = plan.findings.filter(isBreach).length;
   const word = (key: 'kind' | 'machine' | 'steel' | 'currency', id: string) => {
     const text = plan.texts.get(id);
     return text === undefined ? {} : { [key]: text };

@@ -107,7 +107,7 @@ export function summarise(list: readonly PartChange[], failures: readonly PartFa
       ...counted(parts.filter(({ die }) => die?.verdict === verdict)),
     })),
     totals: [
-      total('machine.hours-needed', 'Machine hours a year', 'h', both, parts, (side) => side.figures['machine.hours-needed']),
+      total('cycle.hours', 'Machine hours a year', 'h', both, parts, (side) => side.figures['cycle.hours']),
       total('machines', 'Machines at full use of their hours', '1', both, parts, machinesOf),
       total('metal.new-per-part', 'New metal a year', 't', both, parts, (side, one) => metalOf(side, one)),
       total('cost.per-year', 'Cost of the castings a year', '1', priced, parts, (side) => side.figures['cost.per-year']),
@@ -164,7 +164,7 @@ function total(
 }
 
 function machinesOf({ figures }: Side): number | undefined {
-  const [needed, hours] = [figures['machine.hours-needed'], figures['production.hours-per-year']];
+  const [needed, hours] = [figures['cycle.hours'], figures['production.hours-per-year']];
   return needed === undefined || hours === undefined || hours === 0 ? undefined : needed / hours;
 }
 
@@ -183,7 +183,7 @@ function loads(parts: readonly PartChange[]): MachineLoad[] {
     const on = parts.filter((part) => of(part).machine === name).map(of);
     return {
       parts: on.length,
-      hours: sum(on.map(({ figures }) => figures['machine.hours-needed'] ?? 0)),
+      hours: sum(on.map(({ figures }) => figures['cycle.hours'] ?? 0)),
       machines: sum(on.map((one) => machinesOf(one) ?? 0)),
     };
   };

@@ -1,13 +1,14 @@
 import type { PartChange } from '../../engine/replan/change.ts';
 import { formatNumber } from '../../kernel/format.ts';
 import type { Replanning } from './head.ts';
+import { figureOf, machineOf } from './words.ts';
 
 type Cell = string | number | undefined;
 
 const FIGURES = [
   ['machine.cavities', 'cavities'],
   ['cycle.time', 'cycle s'],
-  ['machine.hours-needed', 'machine hours a year'],
+  ['cycle.hours', 'machine hours a year'],
   ['part.mass', 'mass kg'],
   ['metal.new-per-part', 'new metal of a part kg'],
   ['cost.per-part', 'cost of a part'],
@@ -37,15 +38,19 @@ const COLUMNS = [
 ];
 
 /** One row a part, by RFC 4180; parts that could not be planned come last. Numbers are rounded as plans print them. */
-export function partCsv({ parts, failures }: Replanning): string {
+export function* partCsv({ parts, failures }: Replanning): Iterable<string> {
+  const line = (row: readonly Cell[]): string => `${row.map(field).join(',')}\r\n`;
+  yield line(COLUMNS);
+  for (const part of parts) yield line(rowOf(part));
   const failed = failures.map(({ file, message }) => COLUMNS.map((column): Cell => ({ file, planned: 'no', remarks: message })[column as string]));
-  return [COLUMNS, ...parts.map(rowOf), ...failed].map((row) => `${row.map(field).join(',')}\r\n`).join('');
+  for (const row of failed) yield line(row);
 }
 
 function rowOf(change: PartChange): Cell[] {
   const { file, part, standing, perYear, before, after, die, dieMissing, appeared, remarks } = change;
   const yes = (value: boolean): string => (value ? 'yes' : 'no');
-  const word = (side: PartChange['before'], key: (typeof WORDS)[number]): Cell => (key === 'castable' ? yes(side.castable) : side[key]);
+  const word = (side: PartChange['before'], key: (typeof WORDS)[number]): Cell =>
+    key === 'castable' ? yes(side.castable) : key === 'machine' ? machineOf(side) : side[key];
   const codes = (wanted: string): string => [...new Set(appeared.filter(({ severity }) => severity === wanted).map(({ code }) => code))].join(' ');
   const touched = die?.elements.filter(({ stays }) => !stays);
   return [
@@ -57,7 +62,7 @@ function rowOf(change: PartChange): Cell[] {
     standing,
     perYear,
     ...WORDS.flatMap((key) => [word(before, key), word(after, key)]),
-    ...FIGURES.flatMap(([id]) => [before.figures[id], after.figures[id]]),
+    ...FIGURES.flatMap(([id]) => [figureOf(before, id), figureOf(after, id)]),
     die?.verdict,
     die?.because ?? dieMissing,
     touched?.map(({ title, verdict }) => `${title}: ${verdict}`).join('; '),

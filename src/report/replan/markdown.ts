@@ -1,4 +1,4 @@
-import type { Root, RootContent } from 'mdast';
+import type { RootContent } from 'mdast';
 import { formatNumber, formatQuantity } from '../../kernel/format.ts';
 import type { Unit } from '../../kernel/units.ts';
 import { code, heading, type Inline, item, list, paragraph, strong, table } from '../markdown/nodes.ts';
@@ -6,25 +6,25 @@ import { printMarkdown } from '../markdown/print.ts';
 import { counted } from '../words.ts';
 import type { Replanning } from './head.ts';
 import { partNodes } from './part-markdown.ts';
-import { fromTo, numbersFromTo, overText, percentText, volumeText } from './words.ts';
+import { figureOf, fromTo, machineOf, numbersFromTo, overText, percentText, volumeText } from './words.ts';
 
-/** A replanning as GitHub-flavoured Markdown: half a page for the whole set, a table of all parts, then each part. */
-export function replanMarkdown(replanning: Replanning): string {
-  return printMarkdown(replanTree(replanning));
+/** A replanning as GitHub-flavoured Markdown, in pieces: half a page for the whole set, a table of all parts, then each part. */
+export function* replanMarkdown(replanning: Replanning): Iterable<string> {
+  const { parts, failures } = replanning;
+  const whole: RootContent[] = [
+    ...opening(replanning),
+    ...summary(replanning),
+    ...(parts.length === 0 ? [] : [heading(2, 'All parts'), partsTable(replanning)]),
+    ...(failures.length === 0 ? [] : notPlanned(replanning)),
+    ...(parts.length === 0 ? [] : [heading(2, 'Part by part')]),
+  ];
+  // Part by part, for the tree of a large set takes much more room than its text.
+  yield printed(whole);
+  for (const part of parts) yield `\n${printed(partNodes(part))}`;
 }
 
-function replanTree(replanning: Replanning): Root {
-  const { parts, failures } = replanning;
-  return {
-    type: 'root',
-    children: [
-      ...opening(replanning),
-      ...summary(replanning),
-      ...(parts.length === 0 ? [] : [heading(2, 'All parts'), partsTable(replanning)]),
-      ...(failures.length === 0 ? [] : notPlanned(replanning)),
-      ...(parts.length === 0 ? [] : [heading(2, 'Part by part'), ...parts.flatMap(partNodes)]),
-    ],
-  };
+function printed(children: RootContent[]): string {
+  return printMarkdown({ type: 'root', children });
 }
 
 function opening({ head, set }: Replanning): RootContent[] {
@@ -65,7 +65,7 @@ function summary({ set }: Replanning): RootContent[] {
     table(['Of the set', 'Parts', 'Castings a year'], rows),
     table(['A year', 'Before', 'After', 'Change', 'Added up over'], totals),
     paragraph(
-      'Sums run over the parts that are castable in both plans and have the figure in both. Castable means that the plan breaks no rule whose breach is an error. Existing dies are judged as if they had been built to the plan before.',
+      'Sums run over the parts that are castable in both plans and have the figure in both. Left out are parts that are castable in one plan only or in none, and parts whose plan lacks the figure, often for want of a yearly volume. Castable means that the plan for this plant breaks no rule whose breach is an error. Existing dies are judged as if they had been built to the plan before.',
     ),
     ...investmentNodes({ set }),
     ...stopperNodes({ set }),
@@ -88,7 +88,7 @@ function investmentNodes({ set }: Pick<Replanning, 'set'>): RootContent[] {
 function stopperNodes({ set }: Pick<Replanning, 'set'>): RootContent[] {
   if (set.stoppers.length === 0) return [];
   const rows = set.stoppers.map(({ code: id, title, parts }) => [[title], [code(id)], [String(parts)]]);
-  return [paragraph(strong('Why parts are no longer castable'), ' (a part may break several rules):'), table(['Rule', 'Id', 'Parts'], rows)];
+  return [paragraph(strong('Why parts are no longer castable'), ' (a part may break several rules):'), table(['Rule that is broken', 'Id', 'Parts'], rows)];
 }
 
 function machineNodes({ set }: Pick<Replanning, 'set'>): RootContent[] {
@@ -102,17 +102,16 @@ function machineNodes({ set }: Pick<Replanning, 'set'>): RootContent[] {
   return [paragraph(strong('Load of the machines'), ':'), table(['Machine', 'Parts', 'Machine hours a year', 'Machines at full use of their hours'], rows)];
 }
 
+const TABLE_FIGURES = ['machine.cavities', 'cycle.time', 'cycle.hours', 'cost.per-part'] as const;
+
 function partsTable({ parts }: Replanning): RootContent {
   const rows = parts.map(({ file, part, before, after, standing, die }) => [
     [part.name],
     [code(file)],
     [standing],
     [fromTo(before.kind, after.kind)],
-    [fromTo(before.machine, after.machine)],
-    [numbersFromTo(before.figures['machine.cavities'], after.figures['machine.cavities'])],
-    [numbersFromTo(before.figures['cycle.time'], after.figures['cycle.time'])],
-    [numbersFromTo(before.figures['machine.hours-needed'], after.figures['machine.hours-needed'])],
-    [numbersFromTo(before.figures['cost.per-part'], after.figures['cost.per-part'])],
+    [fromTo(machineOf(before), machineOf(after))],
+    ...TABLE_FIGURES.map((id) => [numbersFromTo(figureOf(before, id), figureOf(after, id))]),
     [die?.verdict ?? '–'],
   ]);
   return table(['Part', 'File', 'Standing', 'Kind of machine', 'Machine', 'Cavities', 'Cycle, s', 'Hours a year', 'Cost of a part', 'Existing die'], rows);

@@ -1,4 +1,4 @@
-import type { Shown } from '../../engine/replan/change.ts';
+import type { Shown, Side } from '../../engine/replan/change.ts';
 import type { Counted, Total } from '../../engine/replan/set.ts';
 import { formatNumber, formatQuantity } from '../../kernel/format.ts';
 import type { Unit } from '../../kernel/units.ts';
@@ -36,4 +36,14 @@ export function volumeText({ parts, castings, withoutVolume }: Counted): string 
 /** `180 parts, 20 left out`. */
 export function overText({ parts, leftOut }: Pick<Total, 'parts' | 'leftOut'>): string {
   return `${counted(parts, 'part')}${leftOut === 0 ? '' : `, ${leftOut} left out`}`;
+}
+
+/** A plan that breaks rules shows the machine that comes nearest; it is no machine for the part. */
+export function machineOf({ castable, machine }: Side): string | undefined {
+  return castable ? machine : 'none';
+}
+
+/** A figure of a plan that holds; what a plan that breaks rules comes to is no figure to reckon with. */
+export function figureOf({ castable, figures }: Side, id: string): number | undefined {
+  return castable ? figures[id] : undefined;
 }
