@@ -5,8 +5,8 @@ import { Worker } from 'node:worker_threads';
 import type { Io } from '../io.ts';
 import { type Outcome, replanFile, rulebooks, type Task } from './job.ts';
 
-/** From this many files on, another thread saves more time than it takes to start. */
-const WORTH_THREADS = 24;
+/** From this many files on, threads save more than they cost: each has to warm up by itself, for what some forty parts take. */
+const WORTH_THREADS = 80;
 /** Each thread holds a rulebook and a heap of its own. */
 const MOST_THREADS = 8;
 
