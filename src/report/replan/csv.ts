@@ -1,5 +1,6 @@
 import type { PartChange } from '../../engine/replan/change.ts';
 import { formatNumber } from '../../kernel/format.ts';
+import { visible } from '../visible.ts';
 import type { Replanning } from './head.ts';
 import { figureOf, machineOf } from './words.ts';
 
@@ -78,6 +79,7 @@ function rowOf(change: PartChange): Cell[] {
 function field(cell: Cell): string {
   if (cell === undefined) return '';
   if (typeof cell === 'number') return formatNumber(cell);
-  const safe = /^[=+\-@\t\r]/.test(cell) && !/^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/.test(cell) ? `'${cell}` : cell;
+  const text = visible(cell);
+  const safe = /^[=+\-@\t\r]/.test(cell) && !/^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/.test(cell) ? `'${text}` : text;
   return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

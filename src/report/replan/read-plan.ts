@@ -29,7 +29,8 @@ function snapshotOf(data: unknown): Snapshot {
   const plant = fields(plan['plant'], 'plant');
   const decisions = new Map(Object.entries(fields(plan['decisions'], 'decisions')).map(([id, entry]) => [id, decisionOf(fields(entry, id), id)]));
   const written = Object.entries(fields(plan['values'], 'values')).map(([id, entry]) => [id, fields(entry, id)] as const);
-  const values = new Map(written.map(([id, entry]) => [id, valueRead(entry, id)]));
+  // What has no title of its own is no value of the plan: it is there because values rest on it.
+  const values = new Map(written.filter(([id, entry]) => entry['title'] !== id).map(([id, entry]) => [id, valueRead(entry, id)]));
   const pinned = written.filter(([, entry]) => entry['kind'] === 'pinned').map(([id]) => id);
   const pins = [...pinned, ...[...decisions].filter(([, { kind }]) => kind === 'pinned').map(([id]) => id)];
   return {
