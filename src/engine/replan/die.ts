@@ -16,6 +16,7 @@ import type { KeptValue, Snapshot } from './snapshot.ts';
 /** What the existing die is, by the plan before. */
 const WAS: readonly (readonly [was: ValueId, before: ValueId])[] = [
   ['replan.was-cavities', 'machine.cavities'],
+  ['replan.was-locking-force', 'machine.locking-force'],
   ['replan.was-width', 'die.width'],
   ['replan.was-breadth', 'die.breadth'],
   ['replan.was-height', 'die.height'],
@@ -73,6 +74,7 @@ export function dieChange(before: Snapshot, after: Snapshot, given: Case): DieCh
   ledger.attempt('replan.gate-velocity', 'Gate velocity through the existing gates', () =>
     ledger.apply(velocityFromFlow, { flow: ledger.value('gate.flow'), area: ledger.value('replan.was-gate-area') }, { id: 'replan.gate-velocity' }),
   );
+  ledger.setText('replan.same-plant', before.plant.name === after.plant.name ? 'yes' : 'no');
   ledger.setText('replan.plunger-serves', plungerServes(before, after));
   const elements = ELEMENTS.map((id) => judged(ledger, id));
   const whole = judged(ledger, 'replan.die');
@@ -87,7 +89,7 @@ function traced(id: string, value: KeptValue, table: string): Traced {
 const NOT_JUDGED = 'not judged';
 
 /** Words of the decision tables that ask for nothing to be done. */
-const STAYS: ReadonlySet<string> = new Set(['as it is', 'same machine', 'goes in']);
+const STAYS: ReadonlySet<string> = new Set(['as it is', 'same machine', 'stays on its machine', 'goes in']);
 
 function judged(ledger: Ledger, id: TextId): DieElement {
   const title = titleOf(id);

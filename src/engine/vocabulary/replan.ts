@@ -9,6 +9,8 @@ export const REPLAN_WORDS = {
   'replan.was-machine': text('Machine of the existing die'),
   'replan.was-steel': text('Cavity steel of the existing die'),
   'replan.was-vent': text('Venting of the existing die'),
+  'replan.same-plant': text('Whether both plans are for the same plant'),
+  'replan.was-locking-force': number('kN', 'Rated locking force of the machine of the existing die'),
   'replan.was-cavities': number('1', 'Cavities of the existing die'),
   'replan.was-width': number('mm', 'Width of the existing die'),
   'replan.was-breadth': number('mm', 'Height of the face of the existing die'),

@@ -47,7 +47,7 @@ function opening({ head, set }: Replanning): RootContent[] {
   ];
 }
 
-function summary({ set }: Replanning): RootContent[] {
+function summary({ head, set }: Replanning): RootContent[] {
   const counts = [...set.standings, ...set.moves, ...set.dies].filter(({ parts }) => parts > 0);
   const rows: Inline[][][] = [
     ...(set.failed === 0 ? [] : [[['Could not be planned'], [String(set.failed)], ['–']]]),
@@ -67,6 +67,9 @@ function summary({ set }: Replanning): RootContent[] {
     paragraph(
       'Sums run over the parts that are castable in both plans and have the figure in both. Left out are parts that are castable in one plan only or in none, and parts whose plan lacks the figure, often for want of a yearly volume. Castable means that the plan for this plant breaks no rule whose breach is an error. Existing dies are judged as if they had been built to the plan before.',
     ),
+    ...(head.sameCavities || !set.moves.some(({ id, parts }) => id === 'cavities' && parts > 0)
+      ? []
+      : [paragraph('Another count of cavities means another die; ', code('--same-cavities'), ' plans with the count of the existing dies.')]),
     ...investmentNodes({ set }),
     ...stopperNodes({ set }),
     ...machineNodes({ set }),
