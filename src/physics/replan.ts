@@ -15,6 +15,12 @@ export const sizeShift = defineFormula({
   },
   unit: 'mm',
   equation: 'X * (s_2 - s_1) / 100',
+  requires: [
+    {
+      text: 'allowances that are the same, or differ by 0.002 % or more: nobody knows them closer',
+      holds: ({ before, after }) => before === after || Math.abs(after - before) >= 0.002,
+    },
+  ],
   outside: 'extrapolate',
   source: [],
   status: 'derived',

@@ -87,7 +87,7 @@ export const CONSEQUENCES: readonly Consequence[] = [
     title: 'Finishing',
     ids: ['finish.trimming', 'finish.press', 'finish.cooling', 'finish.heat-treatment', 'finish.threading', 'finish.impregnation', 'porosity.need'],
   },
-  { id: 'hours', title: 'Machine hours', ids: ['cycle.hours', 'cycle.shots-year', 'machine.hours-needed'] },
+  { id: 'hours', title: 'Machine hours', ids: ['cycle.hours', 'cycle.shots-year'] },
   {
     id: 'cost',
     title: 'Mass and cost',

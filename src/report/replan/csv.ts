@@ -53,7 +53,7 @@ function rowOf(change: PartChange): Cell[] {
   const word = (side: PartChange['before'], key: (typeof WORDS)[number]): Cell =>
     key === 'castable' ? yes(side.castable) : key === 'machine' ? machineOf(side) : side[key];
   const codes = (wanted: string): string => [...new Set(appeared.filter(({ severity }) => severity === wanted).map(({ code }) => code))].join(' ');
-  const touched = die?.elements.filter(({ stays }) => !stays);
+  const touched = die?.verdict === 'new die' ? undefined : die?.elements.filter(({ stays }) => !stays);
   return [
     file,
     part.name,

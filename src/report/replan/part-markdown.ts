@@ -24,7 +24,7 @@ export function partNodes(change: PartChange): RootContent[] {
     ...changeTable(change),
     ...dieTable(change),
     ...findingList('New findings', others),
-    ...(gone.length === 0 ? [] : [paragraph(`Errors and warnings that vanish: ${unique(gone).join('; ')}.`)]),
+    ...(gone.length === 0 ? [] : [paragraph(`Rules that were broken and hold now: ${unique(gone).join('; ')}.`)]),
     ...(cautions.appeared.length === 0 ? [] : [paragraph(strong('New cautions'), `: ${cautions.appeared.join('; ')}.`)]),
     ...(cautions.vanished.length === 0 ? [] : [paragraph(`Cautions that vanish: ${cautions.vanished.join('; ')}.`)]),
     ...leftOut(change),
@@ -49,7 +49,8 @@ function changeTable({ groups }: PartChange): RootContent[] {
 }
 
 function dieTable({ die }: PartChange): RootContent[] {
-  if (die === undefined) return [];
+  // Of a die that is made anew nothing is cut.
+  if (die === undefined || die.verdict === 'new die') return [];
   const told = die.elements.filter(({ stays }) => !stays);
   const kept = die.elements.filter(({ stays }) => stays).map(({ title }) => title);
   const rows = told.map(({ title, verdict, because, values }) => [
