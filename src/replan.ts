@@ -120,6 +120,6 @@ function otherMass(before: Snapshot, after: Plan, set: readonly string[]): { rea
 }
 
 function failed(file: string, diagnostics: readonly Diagnostic[]): Replanned {
-  const first = diagnostics.find(({ severity }) => severity === 'error') ?? diagnostics[0];
-  return { failure: { file, message: first?.message ?? 'it could not be planned', code: first?.code ?? 'spec/unknown' }, diagnostics };
+  const first = diagnostics.find(({ severity }) => severity === 'error') ?? (diagnostics[0] as Diagnostic);
+  return { failure: { file, message: first.message, code: first.code }, diagnostics };
 }

@@ -211,6 +211,15 @@ describe('a run that was broken off', () => {
     rmSync(elsewhere, { recursive: true });
   });
 
+  test('a journal says whether the process that made it still runs', () => {
+    const head = (id: number): string => `{"format":"diewright-replan-journal/1","id":"0123456789ab","process":${id}}\n`;
+    const running = [process.ppid, 2 ** 22 + 1, 0, -1].map((id) => {
+      writeFileSync(at(JOURNAL), head(id));
+      return readJournal(folder)?.running;
+    });
+    expect(running).toEqual([true, false, false, false]);
+  });
+
   test('what a run left that was killed while it made its journal goes with the next one', () => {
     const dead = 2 ** 22 + 1;
     writeFileSync(at(`${JOURNAL}.${dead}.tmp`), '');

@@ -126,6 +126,13 @@ describe('what changes', () => {
     for (const { before, after } of parts) expect(after.figures['machine.cavities']).toBe(before.figures['machine.cavities']);
   });
 
+  test('a pin that was there before is named, one that is set for the plan after is not', () => {
+    folder.write('pinned.part.yaml', `${partText(1)}pinned: { gate.velocity: 40 m/s }\n`);
+    const remarks = (...args: string[]): string => JSON.parse(replan('pinned.part.yaml', ...args, '-f', 'json').out).parts[0].remarks.join(' ');
+    expect(remarks('--alloy', 'AZ91D', '--set', 'pinned.machine.kind=cold-chamber')).toContain('kept: gate.velocity.');
+    expect(remarks('--set', 'pinned.machine.kind=cold-chamber')).toBe('');
+  });
+
   test('the melt certificate of the alloy before is not held against the alloy after', () => {
     folder.write('melt.part.yaml', `${partText(1).replace(/^certificate.*\n/m, '')}certificate: { Fe: 0.8 %, Mn: 0.3 % }\n`);
     const [part] = JSON.parse(replan('melt.part.yaml', '--alloy', 'Zamak 3', '-f', 'json').out).parts;

@@ -15,7 +15,12 @@ export function mendBrokenRuns(files: readonly string[], repair: boolean): Diagn
     const found = readJournal(folder);
     if (found === undefined)
       throw stop('replan/broken-off', `${name} is no journal that can be read`, 'compare the part files with their last good state, then delete it');
-    if (found.running) throw stop('replan/at-work', `another run that writes is at work here, by ${name}`, 'wait until it has ended');
+    if (found.running)
+      throw stop(
+        'replan/at-work',
+        `another run that writes is at work here, by ${name}: process ${found.process}`,
+        'wait until it has ended; if that process is another program, write 0 for it in the first line of the journal',
+      );
     if (!repair)
       throw stop(
         'replan/broken-off',

@@ -136,7 +136,9 @@ export interface FoundJournal {
   readonly folder: string;
   readonly id: string;
   readonly entries: readonly Entry[];
-  /** The process that made it still runs, on this machine. */
+  /** The process that made it. */
+  readonly process: number;
+  /** It still runs, on this machine; its number may have been given anew. */
   readonly running: boolean;
   /** Whether targets may have been replaced. */
   readonly settling: boolean;
@@ -166,7 +168,7 @@ export function readJournal(folder: string): FoundJournal | undefined {
     const notes = lines.map((line) => JSON.parse(line) as Entry | { readonly settling: true });
     const entries = notes.filter((note): note is Entry => 'target' in note);
     if (!entries.every((entry) => isSound(entry, folder))) return undefined;
-    return { folder, id: head.id, entries, running: isRunning(head.process), settling: notes.length > entries.length };
+    return { folder, id: head.id, entries, process: head.process, running: isRunning(head.process), settling: notes.length > entries.length };
   } catch {
     return undefined;
   }
@@ -182,7 +184,7 @@ function isSound({ target, before, after }: Entry, folder: string): boolean {
 }
 
 function isRunning(id: number): boolean {
-  if (!Number.isInteger(id) || id === process.pid) return false;
+  if (!Number.isInteger(id) || id <= 0 || id === process.pid) return false;
   try {
     process.kill(id, 0);
     return true;

@@ -100,12 +100,13 @@ function titlesOnlyIn(plan: Snapshot, other: Snapshot): string[] {
 }
 
 function remarksOf(before: Snapshot, after: Snapshot, setAside: number): string[] {
+  const kept = before.alloy.id === after.alloy.id ? [] : after.pins.filter((pin) => before.pins.includes(pin));
   const [was, is] = [before.texts.get('cost.currency'), after.texts.get('cost.currency')];
   return [
     ...(setAside === 0
       ? []
       : [`The melt certificate in the file is that of ${before.alloy.id}; what it breaks of the limits of ${after.alloy.id} is not counted. Replace it.`]),
-    ...(after.pins.length === 0 || before.alloy.id === after.alloy.id ? [] : [`Pinned for ${before.alloy.id} and kept: ${after.pins.join(', ')}.`]),
+    ...(kept.length === 0 ? [] : [`Pinned for ${before.alloy.id} and kept: ${kept.join(', ')}.`]),
     ...(was === is || was === undefined || is === undefined ? [] : [`Costs cannot be compared: they are in ${was} before and in ${is} after.`]),
   ];
 }
