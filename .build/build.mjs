@@ -84,10 +84,13 @@ async function buildCommandLine() {
     entryPoints: ['src/cli/program.ts'],
     outfile: 'dist/program.cjs',
     supported: { 'dynamic-import': false },
+    // A package that is a module asks for its own place to require others by; this script's serves, as all is in it.
+    define: { ...bundled.define, 'import.meta.url': '__filename' },
     plugins: [provided, module('node:child_process', NO_CHILDREN), elsewhere(/\/report\/figure\/index\.ts$/, './figure.cjs')],
   });
   await build({ ...bundled, format: 'cjs', entryPoints: ['src/report/figure/index.ts'], outfile: 'dist/figure.cjs' });
   writeFileSync(join(dist, 'program.cjs'), asFunction(ascii(readFileSync(join(dist, 'program.cjs'), 'utf8'))));
+  await build({ ...bundled, format: 'cjs', entryPoints: ['.build/worker.cjs'], outfile: 'dist/worker.cjs' });
   const loader = readFileSync(join(root, '.build', 'load-program.cjs'), 'utf8');
   await build({ ...bundled, format: 'cjs', entryPoints: ['src/cli/main.ts'], outfile: 'dist/cli.cjs', plugins: [module(/\/program\.ts$/, loader)] });
 }

@@ -1,9 +1,10 @@
+import type { Case } from './engine/case.ts';
 import { findEntries, nearIds } from './engine/catalogue.ts';
 import { type Listing, type ListingName, listing } from './engine/listings.ts';
 import { makePlan } from './engine/make-plan.ts';
 import type { Plan } from './engine/plan.ts';
 import { type Diagnostic, sortDiagnostics } from './kernel/diagnostic.ts';
-import type { SourceText } from './kernel/place.ts';
+import { Place, type SourceText } from './kernel/place.ts';
 import { orList } from './kernel/spelling.ts';
 import { codeText, entriesText } from './report/explain-text.ts';
 import { FINDING_CODES } from './report/finding-codes.ts';
@@ -51,6 +52,8 @@ export interface Planned {
   readonly plan?: Plan;
   /** Faults of the input, or else the findings of the plan, in the order in which they are printed. */
   readonly diagnostics: readonly Diagnostic[];
+  /** What the plan was made of, where there is one. */
+  readonly given?: Case;
 }
 
 /** Reads a part description and works out its casting plan. Never throws for what a user can write. */
@@ -69,7 +72,7 @@ export function planPart(request: PlanRequest): Planned {
   const findings = sortDiagnostics([...input, ...plan.findings]);
   // A pin that cannot be read is found while the plan is made; such a plan is not what was asked for.
   if (findings.some((finding) => finding.severity === 'error' && finding.code.startsWith('spec/'))) return { diagnostics: findings };
-  return { plan: { ...plan, findings }, diagnostics: findings };
+  return { plan: { ...plan, findings }, diagnostics: findings, given };
 }
 
 const plants = new WeakMap<Rulebook, PlantSpec>();
@@ -85,7 +88,14 @@ function plantOf(rulebook: Rulebook, given: SourceText | undefined): { readonly 
   return { plant, diagnostics: [] };
 }
 
-function alloyOf(rulebook: Rulebook, { alloy }: PartSpec): { readonly found: Alloy } | { readonly fault: Diagnostic } {
+/** What is wrong with a designation that was given as an option; empty when it names one alloy. */
+export function alloyFaults(rulebook: Rulebook, designation: SourceText): readonly Diagnostic[] {
+  const value = designation.text;
+  const search = alloyOf(rulebook, { alloy: { value, at: new Place(designation, 'alloy', () => [0, value.length]) } });
+  return 'fault' in search ? [search.fault] : [];
+}
+
+function alloyOf(rulebook: Rulebook, { alloy }: Pick<PartSpec, 'alloy'>): { readonly found: Alloy } | { readonly fault: Diagnostic } {
   const search = findAlloy(rulebook, alloy.value);
   if ('found' in search) return search;
   const fault = (code: string, message: string, fix: string): { fault: Diagnostic } => ({ fault: { code, severity: 'error', message, fix, at: alloy.at } });
@@ -177,13 +187,14 @@ export function list(
   return plant === undefined ? { diagnostics } : { listing: listing(name, { rulebook: given.rulebook, plant }, given.filter), diagnostics };
 }
 
-export const SCHEMAS = ['part', 'plant', 'plan', 'rule'] as const;
+export const SCHEMAS = ['part', 'plant', 'plan', 'replan', 'rule'] as const;
 export type SchemaName = (typeof SCHEMAS)[number];
 
 /** A JSON Schema (2020-12) as text. */
 export async function schemaText(name: SchemaName): Promise<string> {
   const { jsonText } = await import('./report/json-text.ts');
   if (name === 'plan') return jsonText((await import('./report/plan-schema.ts')).planJsonSchema());
+  if (name === 'replan') return jsonText((await import('./report/replan/schema.ts')).replanJsonSchema());
   if (name === 'rule') return jsonText((await import('./rulebook/json-schema.ts')).ruleJsonSchema());
   return jsonText((await import('./spec/index.ts')).jsonSchema(name));
 }

@@ -13,8 +13,13 @@ export class Context {
     private readonly program: Command,
   ) {}
 
+  /** What `--color` or `--no-color` says; undefined without either. */
+  get colour(): boolean | undefined {
+    return this.program.opts<{ color?: boolean }>().color;
+  }
+
   palette(sink: Sink): Promise<Palette | undefined> {
-    return paletteFor(this.program.opts<{ color?: boolean }>().color, this.io.env, sink);
+    return paletteFor(this.colour, this.io.env, sink);
   }
 
   /** Prints findings to standard error. */

@@ -7,7 +7,7 @@ import type { WholeFile } from './write-whole.ts';
 
 /** The figures of one Markdown output. */
 export interface FigureSet {
-  readonly files: readonly WholeFile[];
+  readonly files: readonly (WholeFile & { readonly text: string })[];
   /** For each plan the links to its figures, by figure id, as seen from the Markdown. */
   readonly links: readonly ReadonlyMap<string, string>[];
 }
@@ -36,7 +36,7 @@ export async function figuresFor(output: Output, plans: readonly Plan[], several
   if (output.format !== 'markdown' || folder === NO_FIGURES || place === undefined) return { files: [], links: [] };
   const stem = toFile ? basename(output.path, extname(output.path)) : 'plan';
   const from = folderOf(output);
-  const files: WholeFile[] = [];
+  const files: FigureSet['files'][number][] = [];
   const links: ReadonlyMap<string, string>[] = [];
   for (const [i, plan] of plans.entries()) {
     const own = new Map<string, string>();

@@ -8,6 +8,11 @@ import { VERSION } from './version.ts';
 /** The commands, each loaded when it is asked for; the others are known by their summary. */
 const COMMANDS: readonly { readonly name: string; readonly summary: string; readonly load: () => Promise<CommandModule> }[] = [
   { name: 'plan', summary: 'a part description becomes a casting plan', load: () => import('./commands/plan.ts') },
+  {
+    name: 'replan',
+    summary: 'what another alloy, plant or field changes, part by part and for a whole library',
+    load: () => import('./commands/replan.ts'),
+  },
   { name: 'calc', summary: 'work out one formula by hand', load: () => import('./commands/calc.ts') },
   {
     name: 'explain',
@@ -39,6 +44,11 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   } catch (error) {
     return failed(error, context);
   }
+}
+
+/** What a thread of the program does: see `replan/pool.ts`. */
+export async function work(): Promise<void> {
+  await (await import('./replan/worker.ts')).work();
 }
 
 async function build(program: Command, context: Context, argv: readonly string[]): Promise<void> {

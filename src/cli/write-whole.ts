@@ -1,15 +1,16 @@
 import { randomBytes } from 'node:crypto';
-import { open, realpath, rename, stat, unlink } from 'node:fs/promises';
+import { open, realpath, rename, stat, unlink, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { fault, reason } from './files.ts';
 
 export interface WholeFile {
   readonly path: string;
-  readonly text: string;
+  /** Whole, or in pieces that are made as they are written. */
+  readonly text: string | Iterable<string>;
 }
 
 /** Writes a whole file or nothing; see `writeTogether`. */
-export function writeWhole(path: string, text: string): Promise<void> {
+export function writeWhole(path: string, text: WholeFile['text']): Promise<void> {
   return writeTogether([{ path, text }]);
 }
 
@@ -49,7 +50,7 @@ async function stage({ path, text }: WholeFile): Promise<Staged> {
   const file = await open(name, 'wx', 0o666);
   try {
     if (there !== undefined) await file.chmod(there.mode & 0o777);
-    await file.writeFile(text);
+    await writeFile(file, text);
   } catch (error) {
     await discard();
     throw error;
@@ -59,10 +60,10 @@ async function stage({ path, text }: WholeFile): Promise<Staged> {
   return { path, settle: () => rename(name, target), discard };
 }
 
-async function writeInto(target: string, text: string): Promise<void> {
+async function writeInto(target: string, text: WholeFile['text']): Promise<void> {
   try {
     const file = await open(target, 'w');
-    await file.writeFile(text).finally(() => file.close());
+    await writeFile(file, text).finally(() => file.close());
   } catch (error) {
     // A pipe whose reader has gone away is no fault, as on standard output.
     if ((error as NodeJS.ErrnoException).code !== 'EPIPE') throw error;

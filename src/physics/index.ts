@@ -62,6 +62,7 @@ import * as pq2 from './pq2.ts';
 import * as pq2Margin from './pq2-margin.ts';
 import * as pq2Plan from './pq2-plan.ts';
 import * as pq2Window from './pq2-window.ts';
+import * as replan from './replan.ts';
 import * as rib from './rib.ts';
 import * as runner from './runner.ts';
 import * as runnerLengths from './runner-lengths.ts';
@@ -182,6 +183,7 @@ const TOPICS: readonly Readonly<Record<string, unknown>>[] = [
   costSpread,
   costTotal,
   costCavities,
+  replan,
 ];
 
 /** Every formula, sorted by id. Each is typed by its own inputs where it is defined; here they share the widest type. */

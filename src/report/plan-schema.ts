@@ -96,17 +96,17 @@ export function planJsonSchema(): object {
   };
 }
 
-type Schema = Readonly<Record<string, unknown>>;
+export type Schema = Readonly<Record<string, unknown>>;
 
-function text(description?: string): Schema {
+export function text(description?: string): Schema {
   return description === undefined ? { type: 'string' } : { type: 'string', description };
 }
 
-function list(items: Schema): Schema {
+export function list(items: Schema): Schema {
   return { type: 'array', items };
 }
 
-function ref(name: string): Schema {
+export function ref(name: string): Schema {
   return { $ref: `#/$defs/${name}` };
 }
 
@@ -114,6 +114,6 @@ function recordOf(name: string, description: string): Schema {
   return { type: 'object', additionalProperties: ref(name), description };
 }
 
-function object(required: Readonly<Record<string, Schema>>, optional: Readonly<Record<string, Schema>> = {}): Schema {
+export function object(required: Readonly<Record<string, Schema>>, optional: Readonly<Record<string, Schema>> = {}): Schema {
   return { type: 'object', properties: { ...required, ...optional }, required: Object.keys(required), additionalProperties: false };
 }

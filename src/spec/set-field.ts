@@ -111,7 +111,22 @@ function replace(text: string, pair: Pair, value: string): string {
 
 function splice(text: string, node: Node, value: string): string {
   const [start, end] = span(text, node);
-  return text.slice(0, start) + value + text.slice(end);
+  return text.slice(0, start) + inStyleOf(node, value) + text.slice(end);
+}
+
+/** A text in the quotes that the old one had, or without, so that setting a field back gives the file back as it was. */
+function inStyleOf(node: Node, value: string): string {
+  if (!isScalar(node) || !value.startsWith('"')) return value;
+  const word = JSON.parse(value) as string;
+  if (node.type === 'PLAIN' && standsPlain(word)) return word;
+  return node.type === 'QUOTE_SINGLE' && !/[\u0000-\u001f]/.test(word) ? `'${word.replaceAll("'", "''")}'` : value;
+}
+
+/** Whether a text means itself without quotes, in braces too. */
+function standsPlain(word: string): boolean {
+  const document = parseDocument(`{ a: ${word} }`, YAML);
+  const map = document.contents;
+  return document.errors.length === 0 && isMap(map) && map.items.length === 1 && map.comment == null && (map.get('a') as unknown) === word;
 }
 
 /** A new key at the end of a mapping: in its braces, or on a line of its own below its last line. */

@@ -143,7 +143,7 @@ describe('schema', () => {
   const ajv = () => new Ajv2020({ strict: false, allErrors: true });
   const schema = async (kind: string) => JSON.parse((await runHere(['schema', kind])).out);
 
-  test.each(['part', 'plant', 'plan', 'rule'])('%s is a JSON Schema 2020-12 with an id', async (kind) => {
+  test.each(['part', 'plant', 'plan', 'replan', 'rule'])('%s is a JSON Schema 2020-12 with an id', async (kind) => {
     const text = await schema(kind);
     expect(text.$schema).toBe('https://json-schema.org/draft/2020-12/schema');
     expect(text.$id).toBe(`urn:diewright:${kind}/1`);

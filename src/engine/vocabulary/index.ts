@@ -19,6 +19,7 @@ import { PART_WORDS } from './part.ts';
 import { PARTING_WORDS } from './parting.ts';
 import { INTENSIFICATION_WORDS, POROSITY_WORDS } from './porosity.ts';
 import { PQ2_WORDS } from './pq2.ts';
+import { REPLAN_WORDS } from './replan.ts';
 import { RUNNER_NETWORK_WORDS } from './runner-network.ts';
 import { SHOT_WORDS } from './shot.ts';
 import { SLOW_SHOT_WORDS } from './slow-shot.ts';
@@ -56,6 +57,7 @@ export const VOCABULARY = {
   ...FINISH_WORDS,
   ...LUBRICANT_WORDS,
   ...COST_WORDS,
+  ...REPLAN_WORDS,
 } as const satisfies Readonly<Record<string, Word>>;
 
 type Words = typeof VOCABULARY;

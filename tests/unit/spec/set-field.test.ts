@@ -31,7 +31,23 @@ function set(...settings: string[]) {
 describe('--set', () => {
   test('a value that is there changes in place: every other character and every line stays', () => {
     const { text } = set('geometry.volume=500 cm3');
-    expect(text).toBe(TEXT.replace('412 cm3', '"500 cm3"'));
+    expect(text).toBe(TEXT.replace('412 cm3', '500 cm3'));
+  });
+
+  test.each([
+    ['alloy: A380', 'AZ91D', 'alloy: AZ91D'],
+    ["alloy: 'A380'", 'AZ91D', "alloy: 'AZ91D'"],
+    ["alloy: 'A380'", "O'x", "alloy: 'O''x'"],
+    ['alloy: "A380"', 'AZ91D', 'alloy: "AZ91D"'],
+    ['alloy: A380', 'a # b', 'alloy: "a # b"'],
+    ['alloy: A380', 'a, b', 'alloy: "a, b"'],
+    ['alloy: A380', 'a: b', 'alloy: "a: b"'],
+    ['alloy: A380', '- a', 'alloy: "- a"'],
+    ['alloy: A380   # of the drawing', 'Zamak 3', 'alloy: Zamak 3   # of the drawing'],
+  ])('%s set to %s keeps the quotes it had, where it can', (text, word, wanted) => {
+    const setting = `alloy=${JSON.stringify(word)}`;
+    expect(setFields({ name: 'a', text }, [setting]).source.text).toBe(wanted);
+    expect(parse(wanted).alloy).toBe(word);
   });
 
   test.each([

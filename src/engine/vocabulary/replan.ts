@@ -1,0 +1,47 @@
+import { number, sizeEach, text } from './define.ts';
+
+/**
+ * What an existing die is judged by when its part is planned anew. `replan.was-…` is the plan before, that the die is taken
+ * to be built to; every other id that the decisions use is the plan after. Items are dimensions.
+ */
+export const REPLAN_WORDS = {
+  'replan.was-kind': text('Kind of machine of the existing die'),
+  'replan.was-machine': text('Machine of the existing die'),
+  'replan.was-steel': text('Cavity steel of the existing die'),
+  'replan.was-vent': text('Venting of the existing die'),
+  'replan.same-plant': text('Whether both plans are for the same plant'),
+  'replan.was-locking-force': number('kN', 'Rated locking force of the machine of the existing die'),
+  'replan.was-cavities': number('1', 'Cavities of the existing die'),
+  'replan.was-width': number('mm', 'Width of the existing die'),
+  'replan.was-breadth': number('mm', 'Height of the face of the existing die'),
+  'replan.was-height': number('mm', 'Height of the existing die, closed'),
+  'replan.was-shrink': number('%', 'Shrink allowance of the existing die'),
+  'replan.was-casting-temperature': number('degC', 'Casting temperature that the existing die was planned for'),
+  'replan.was-gate-area': number('mm2', 'Gate area of one cavity of the existing die'),
+  'replan.was-gate-thickness': number('mm', 'Gate thickness of the existing die'),
+  'replan.was-runner-area': number('mm2', 'Runner area at the gate of the existing die, one cavity'),
+  'replan.was-overflow-volume': number('cm3', 'Overflow volume of one cavity of the existing die'),
+  'replan.was-vent-area': number('mm2', 'Vent area of one cavity of the existing die'),
+  'replan.was-vent-depth': number('mm', 'Depth of a plain vent of the existing die'),
+  'replan.was-plunger': number('mm', 'Plunger diameter of the existing die'),
+  'replan.was-pins': number('1', 'Ejector pins of the existing die'),
+  'replan.was-lines': number('1', 'Cooling lines of the existing die'),
+  'replan.lines': number('1', 'Cooling lines planned'),
+  'replan.gate-velocity': number('m/s', 'Gate velocity through the existing gates at the planned flow'),
+  'replan.size-shift': sizeEach('mm', 'Growth of the cavity dimension'),
+  'replan.shift-share': number('%', 'Greatest shift of a size, share of its tolerance'),
+  'replan.shift-deciding': number('mm', 'Growth of the cavity dimension that takes most of its tolerance'),
+  'replan.plunger-serves': text('Whether the existing plunger serves'),
+  'replan.fit': text('Existing die in the machine'),
+  'replan.cavity': text('Cavity, what forms the outside'),
+  'replan.cores': text('Cores and what forms the inside'),
+  'replan.steel': text('Cavity inserts by their steel'),
+  'replan.gate': text('Gates'),
+  'replan.runner': text('Runner'),
+  'replan.overflow': text('Overflows'),
+  'replan.vent': text('Vents'),
+  'replan.feeder': text('Sleeve, or nozzle and sprue'),
+  'replan.cooling': text('Cooling lines'),
+  'replan.ejection': text('Ejector pins'),
+  'replan.die': text('Existing die'),
+} as const;
