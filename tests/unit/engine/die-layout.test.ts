@@ -108,7 +108,7 @@ describe('slides and the tie bars', () => {
     expect(findingsOf(slid).has('die/overhang-sides')).toBe(false);
   });
   test('where there is none it hangs out, and a machine of the fix has room', () => {
-    const part = withCavities(LID, 1, { 'machine.model': 'cold-2000' });
+    const part = withCavities(LID, 1, { 'machine.model': 'cold-2500' });
     const holes = `holes:\n${hole('A', 'x', 60)}${hole('B', '-x', 60)}`;
     const ledger = dieOf({ ...part, envelope: [238, 142, 46] }, holes.replaceAll('diameter: 8', 'diameter: 20'));
     const finding = findingsOf(ledger).get('die/overhang-sides');
@@ -124,9 +124,10 @@ describe('slides and the tie bars', () => {
     expect(findingsOf(both).get('die/slide-at-feeder')?.severity).toBe('warning');
   });
   test('slides between cavities widen the field', () => {
-    const ledger = dieOf(withCavities(LID, 4, LARGE), `holes:\n${hole('A', 'x')}`);
+    const ledger = dieOf(withCavities(LID, 4, { ...LARGE, 'die.columns': '2', 'die.rows': '2' }), `holes:\n${hole('A', 'x')}${hole('B', '-x')}`);
     const steel = figure(ledger, 'die.steel-around');
-    expect(figure(ledger, 'die.field-width')).toBeCloseTo(2 * 238 + steel + figure(ledger, 'die.slide-room[S1]'), 9);
+    expect(figure(ledger, 'die.field-width')).toBeCloseTo(2 * 238 + steel + figure(ledger, 'die.slide-room[S1]') + figure(ledger, 'die.slide-room[S2]'), 9);
+    expect(findingsOf(ledger).get('die/slide-between')?.severity).toBe('warning');
   });
   test('an oblique opening has its own sides', () => {
     const text = `diewright: part/1\npart: { name: Oblique }\nalloy: A380\ngeometry:\n  volume: 100 cm3\n  envelope: [120 mm, 80 mm, 60 mm]\n  projected_area: { z: 80 cm2 }\n  wall: { nominal: 3 mm }\n  die_opening: [0, 0.5, 1]\n  parting_line: 400 mm\nholes:\n${hole('A', 'x')}`;

@@ -161,8 +161,9 @@ describe('what moves the force', () => {
 describe('limits, each with the number that helps', () => {
   const found = (pins: Readonly<Record<string, string>>, more = BOX) => findingsOf(ejected(pinned(LID, { ...READY, ...pins }), more));
   test('a force that the machine does not have, or may not have', () => {
-    expect(found({ 'ejection.cavity-force': '400 kN' }).get('ejection/machine-force')?.severity).toBe('error');
-    const high = found({ 'ejection.cavity-force-high': '400 kN' });
+    const model = { 'machine.model': 'cold-4000' };
+    expect(found({ 'ejection.cavity-force': '400 kN', ...model }).get('ejection/machine-force')?.severity).toBe('error');
+    const high = found({ 'ejection.cavity-force-high': '400 kN', ...model });
     expect(high.get('ejection/machine-force-high')?.fix).toContain('400 kN');
     expect(high.has('ejection/machine-force')).toBe(false);
   });

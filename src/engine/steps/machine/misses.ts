@@ -19,7 +19,8 @@ const UNMEASURED = 1;
 export function nearestMisses(tried: readonly Tried[]): Miss[] {
   const fewest = Math.min(...tried.map(({ candidate }) => candidate.cavities));
   const misses = tried
-    .filter(({ candidate, stop }) => candidate.cavities === fewest && stop !== undefined)
+    // What was inferred from a larger machine is further off than that one.
+    .filter(({ candidate, stop, inferred }) => candidate.cavities === fewest && stop !== undefined && inferred !== true)
     .map((entry): Miss => {
       if (entry.stop?.limit === undefined) return { tried: entry, broken: entry.stop === undefined ? [] : [entry.stop], distance: Number.POSITIVE_INFINITY };
       const broken = entry.reached === 'whole' ? [entry.stop] : brokenAll(workOn(entry));
