@@ -10,20 +10,16 @@ import { type AxisValue, readTable } from '../rulebook/lookup.ts';
 import type { Alloy, Rulebook } from '../rulebook/types.ts';
 import type { PartSpec, PlantSpec } from '../spec/index.ts';
 import type { Case } from './case.ts';
+import { Items } from './items.ts';
+import { Missing } from './missing.ts';
 import { Overlay } from './overlay.ts';
 import { placeOf } from './place-of.ts';
 import type { Decision, Unchecked } from './plan.ts';
+import { refusalFinding } from './refusal-finding.ts';
 import { fullId, type TextId, type UnitOf, type ValueId, wordOf } from './vocabulary/index.ts';
 
 export type { Case, FirstPlan } from './case.ts';
-
-/** A value that a step needs and that is not there, because an earlier step could not work it out. */
-export class Missing extends Error {
-  constructor(readonly id: string) {
-    super(`${id} is not known`);
-    this.name = 'Missing';
-  }
-}
+export { Missing } from './missing.ts';
 
 /**
  * The record of one plan in the making. Every number that a step uses or makes goes through it: formulas applied,
@@ -38,8 +34,7 @@ export class Ledger {
   readonly findings: Diagnostic[] = [];
   readonly unchecked: Unchecked[] = [];
   readonly usedPins = new Set<string>();
-  /** Items by the word that they are filed under. */
-  readonly #items: Map<string, readonly string[]>;
+  protected readonly filedItems: Items;
   /** Whether alternatives, reasons and what only stands beside a figure are wanted, besides what the plan comes to. */
   readonly explains: boolean = true;
 
@@ -53,7 +48,7 @@ export class Ledger {
     this.texts = from === undefined ? new Map() : begin(from.texts);
     this.textPlaces = from === undefined ? new Map() : begin(from.textPlaces);
     this.decisions = from === undefined ? new Map() : begin(from.decisions);
-    this.#items = from === undefined ? new Map() : begin(from.#items);
+    this.filedItems = new Items(from?.filedItems);
   }
 
   /** A ledger over this one to try something on: what is filed there does not touch this one. This one rests meanwhile. */
@@ -92,22 +87,13 @@ export class Ledger {
     const shown = word.decimals === undefined ? traced : traced.printedWith(word.decimals);
     const kept = traced.kind === 'pinned' ? traced : (this.pinnedValue(traced.id, traced.unit, shown) ?? shown);
     this.values.set(kept.id, kept);
-    this.noteItem(kept.id);
+    this.filedItems.note(kept.id);
     return kept;
-  }
-
-  /** Keeps the items of a word together, for the steps that go through them. */
-  protected noteItem(id: string): void {
-    if (!id.endsWith(']')) return;
-    const bracket = id.indexOf('[');
-    const [word, item] = [id.slice(0, bracket), id.slice(bracket + 1, -1)];
-    const known = this.#items.get(word);
-    if (known?.includes(item) !== true) this.#items.set(word, known === undefined ? [item] : [...known, item]);
   }
 
   /** The items filed under a word, in the order of filing. */
   items(id: ValueId | TextId): readonly string[] {
-    return this.#items.get(id) ?? [];
+    return this.filedItems.of(id);
   }
 
   /** The pinned value of an id, read in the dimension of its unit; `instead` is what the tool had worked out. */
@@ -218,7 +204,7 @@ export class Ledger {
 
   setText(id: TextId, value: string, options: { item?: string; at?: Place | undefined } = {}): void {
     this.texts.set(fullId(id, options.item), value);
-    if (options.item !== undefined) this.noteItem(fullId(id, options.item));
+    if (options.item !== undefined) this.filedItems.note(fullId(id, options.item));
     if (options.at !== undefined) this.textPlaces.set(fullId(id, options.item), options.at);
   }
 
@@ -232,7 +218,7 @@ export class Ledger {
   /** Records a decision; its word becomes a text fact for the rules, if the vocabulary knows it as one. */
   record(decision: Decision): void {
     this.decisions.set(decision.id, decision);
-    this.noteItem(decision.id);
+    this.filedItems.note(decision.id);
     const word = wordOf(decision.id);
     if (word !== undefined && 'text' in word) this.texts.set(decision.id, decision.value);
   }
@@ -248,15 +234,7 @@ export class Ledger {
       return work();
     } catch (error) {
       if (error instanceof Refusal) {
-        const at = error.values.map(placeOf).find((place) => place !== undefined);
-        this.findings.push({
-          code: error.code,
-          severity: 'error',
-          message: error.message,
-          fix: error.fix,
-          values: error.values.map((v) => v.id),
-          ...(at === undefined ? {} : { at }),
-        });
+        this.findings.push(refusalFinding(error));
         this.leaveUnchecked({ id, title, missing: error.message });
         return undefined;
       }

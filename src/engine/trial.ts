@@ -29,7 +29,7 @@ export class Trial extends Ledger {
     const pins = this.part.pinned;
     const kept = pins.size > 0 && pins.has(traced.id) ? (this.pinnedValue(traced.id, traced.unit, traced) ?? traced) : traced;
     this.values.set(kept.id, kept);
-    this.noteItem(kept.id);
+    this.filedItems.note(kept.id);
     return kept;
   }
 

@@ -14,6 +14,17 @@ const HEATS = [
 ] as const;
 
 export const cases: readonly Case[] = [
+  ...(
+    [
+      ['machine.reserve-clamp', { use: 77.4 }, 22.6],
+      ['machine.reserve-speed', { speed: 2.79, available: 3.3 }, 15.4545454545],
+      ['machine.reserve-stroke', { needed: 60, stroke: 450 }, 86.6666666667],
+      ['machine.reserve-fill', { fill: 52.5, least: 30, greatest: 75 }, 100],
+      ['machine.reserve-fill', { fill: 45, least: 30, greatest: 75 }, 66.6666666667],
+      ['machine.reserve-fill', { fill: 25, least: 30, greatest: 75 }, -22.2222222222],
+      ['machine.reserve-window', { use: 39.7 }, 60.3],
+    ] as const
+  ).map(([formula, inputs, expected]) => ({ formula, inputs, expected, tolerance: { absolute: 1e-9 }, from: 'derived, by hand' })),
   {
     formula: 'machine.mean-rate',
     inputs: { least_rate: 40, greatest_rate: 200 },
