@@ -1,3 +1,4 @@
+import { otherMass } from './engine/other-mass.ts';
 import type { PartChange, PartFailure } from './engine/replan/change.ts';
 import type { CompareOptions } from './engine/replan/compare.ts';
 import { comparePlans } from './engine/replan/part.ts';
@@ -5,7 +6,6 @@ import { type Snapshot, snapshotOf } from './engine/replan/snapshot.ts';
 import { STANDING } from './engine/standing.ts';
 import { type Plan, type Planned, planPart, type Rulebook } from './index.ts';
 import type { Diagnostic } from './kernel/diagnostic.ts';
-import { formatNumber } from './kernel/format.ts';
 import type { SourceText } from './kernel/place.ts';
 import type { Head } from './report/replan/head.ts';
 import { readPlanJson } from './report/replan/read-plan.ts';
@@ -96,27 +96,6 @@ function planBefore({ part, before, version }: ReplanRequest): { readonly snapsh
 
 function sideOf({ plant, rulebook }: PlanSide): PlanSide {
   return { rulebook, ...(plant === undefined ? {} : { plant }) };
-}
-
-/**
- * A mass on the drawing is that of the alloy before. The shape stays when the alloy changes, so its mass must follow the
- * density; otherwise a light alloy would come out as a larger part. Undefined where no mass is given, or it was set on purpose.
- */
-function otherMass(before: Snapshot, after: Plan, set: readonly string[]): { readonly text: string; readonly remark: string } | undefined {
-  const mass = after.values.get('part.mass');
-  const [was, is] = [before.values.get('alloy.density')?.value, after.values.get('alloy.density')?.value];
-  const asked = set.some((setting) => /^\s*geometry(\.mass)?\s*=/.test(setting));
-  if (mass?.kind !== 'input' || mass.written === undefined || was === undefined || is === undefined || before.alloy.id === after.alloy.id || asked)
-    return undefined;
-  const [, number, unit] = /^\s*([\d.]+(?:[eE][+-]?\d+)?)(.*)$/s.exec(mass.written) ?? [];
-  if (number === undefined || unit === undefined) return undefined;
-  const weight = (Number(number) * is) / was;
-  const rounded = `${formatNumber(weight)}${unit}`;
-  const text = `${Number(weight.toPrecision(6))}${unit}`;
-  return {
-    text,
-    remark: `The mass in the file, ${mass.written}, is that of ${before.alloy.id}; the same shape weighs ${rounded} in ${after.alloy.id}, and that was planned with.`,
-  };
 }
 
 function failed(file: string, diagnostics: readonly Diagnostic[]): Replanned {

@@ -13,6 +13,11 @@ const COMMANDS: readonly { readonly name: string; readonly summary: string; read
     summary: 'what another alloy, plant or field changes, part by part and for a whole library',
     load: () => import('./commands/replan.ts'),
   },
+  {
+    name: 'options',
+    summary: 'the ranked alternatives behind a plan: cavities, machine, plunger, alloy, plant; why each other one lost',
+    load: () => import('./commands/options.ts'),
+  },
   { name: 'calc', summary: 'work out one formula by hand', load: () => import('./commands/calc.ts') },
   {
     name: 'explain',

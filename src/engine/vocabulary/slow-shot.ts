@@ -9,6 +9,7 @@ export const SLOW_SHOT_WORDS = {
   'sleeve.change-over': number('mm', 'Change-over that gives the fast speed at the gate'),
   'slow-shot.linear-speed': number('m/s', 'Critical slow-shot speed, linear rule (check value)'),
   'slow-shot.balance-difference': number('%', 'Critical speed by momentum above that by energy'),
+  'slow-shot.speed-for-wave': number('m/s', 'Slow-shot speed that the wave asks for'),
   'slow-shot.speed': number('m/s', 'Slow-shot speed'),
   'slow-shot.window-least': number('m/s', 'Slow-shot speed in use, least'),
   'slow-shot.window-greatest': number('m/s', 'Slow-shot speed in use, greatest'),

@@ -13,10 +13,15 @@ import { countBecause, recordDecisions } from './decisions.ts';
 import { workPartLayout } from './layout.ts';
 import { type Search, search } from './search.ts';
 
-function work(ledger: Ledger): void {
+/** The search over all that the part leaves open, from a ledger on which the gates are worked out; `all` works every candidate out. */
+export function searchMachines(ledger: Ledger, all = false): Search | undefined {
   workPartLayout(ledger);
   const counts = cavitiesToTry(ledger);
-  const found = search(ledger, machinesToTry(ledger), counts);
+  return search(ledger, machinesToTry(ledger), counts, all);
+}
+
+function work(ledger: Ledger): void {
+  const found = searchMachines(ledger);
   if (found === undefined) {
     ledger.findings.push({
       code: 'machine/no-machine',

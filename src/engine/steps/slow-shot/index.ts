@@ -50,5 +50,11 @@ function speed(ledger: Ledger): void {
   ledger.apply(fillForSpeed, { diameter, speed: greatest });
   if (linear.value > greatest.value) ledger.apply(plungerForSpeed, { diameter, fill, speed: greatest });
   else ledger.put(diameter.as('slow-shot.plunger-for-window', 'the plunger at hand; by the linear rule it needs no more than that speed'));
-  ledger.apply(slowSpeed, { energy, momentum });
+  const wave = ledger.apply(slowSpeed, { energy, momentum }, { id: 'slow-shot.speed-for-wave' });
+  const fast = ledger.maybe('sleeve.fast-speed');
+  ledger.put(
+    fast !== undefined && fast.value < wave.value
+      ? fast.as('slow-shot.speed', 'the fill asks for no faster plunger than this, so the whole shot runs at one speed, below what the wave asks for')
+      : wave.as('slow-shot.speed'),
+  );
 }
