@@ -53,7 +53,8 @@ describe.each(EXAMPLES)('$name', ({ folder }) => {
   test('shots an hour are those of machines of its size, or the plan says so', () => {
     const kind = hot ? `${plan.alloy.family.startsWith('magnesium') ? 'magnesium' : 'zinc'} hot` : 'cold';
     const force = figure('machine.locking-force');
-    const [, least, greatest] = (SHOTS_AN_HOUR[kind] ?? []).find(([limit]) => force <= limit) as readonly [number, number, number];
+    const known = SHOTS_AN_HOUR[kind] ?? [];
+    const [, least, greatest] = (known.find(([limit]) => force <= limit) ?? known[known.length - 1]) as readonly [number, number, number];
     const shots = figure('cycle.shots');
     const usual = shots >= least / SLACK && shots <= greatest * SLACK;
     expect(usual || said('cycle/rate-fast', 'cycle/rate-slow'), `${shots} an hour at ${force} kN`).toBe(true);
@@ -70,7 +71,7 @@ describe.each(EXAMPLES)('$name', ({ folder }) => {
     expect(perMetre).toBeLessThan(12);
     expect(figure('cooling.length')).toBeGreaterThan(0.2);
     expect(figure('cooling.length')).toBeLessThan(30);
-    expect(figure('cooling.wall-temperature')).toBeLessThan(figure('cooling.wall-greatest'));
+    expect(figure('cooling.wall-temperature') < figure('cooling.wall-greatest') || said('cooling/boiling')).toBe(true);
     expect(figure('cooling.reynolds') >= 4000 || said('cooling/reynolds', 'cooling/turbulence'), `Re ${figure('cooling.reynolds')}`).toBe(true);
   });
   test('ejector pins are 3 to 12 mm thick and push no harder than the casting bears, or the plan says so', () => {
