@@ -1,3 +1,4 @@
+import { applyAcceptances } from './engine/acceptance.ts';
 import { findEntries, nearIds } from './engine/catalogue.ts';
 import { type Listing, type ListingName, listing } from './engine/listings.ts';
 import { makePlan } from './engine/make-plan.ts';
@@ -66,17 +67,23 @@ export function planPart(request: PlanRequest): Planned {
   if ('fault' in alloy) return { diagnostics: sortDiagnostics([...input, alloy.fault]) };
   const given = { part: read.part, plant: plant.plant, alloy: alloy.found, rulebook, wave: request.wave === true };
   const plan = makePlan(given, { name: 'diewright', version: request.version });
-  const findings = sortDiagnostics([...input, ...plan.findings]);
+  const all = sortDiagnostics([...input, ...plan.findings]);
+  const findings = applyAcceptances(read.part.accepted, all, { rulebook, others: Object.keys(FINDING_CODES) });
   // A pin that cannot be read is found while the plan is made; such a plan is not what was asked for.
   if (findings.some((finding) => finding.severity === 'error' && finding.code.startsWith('spec/'))) return { diagnostics: findings };
   return { plan: { ...plan, findings }, diagnostics: findings };
 }
 
 const plants = new WeakMap<Rulebook, PlantSpec>();
+const readPlants = new WeakMap<SourceText, ReturnType<typeof readPlant>>();
 
-/** The plant given, or the built-in one, built once for each rulebook. */
+/** The plant given, or the built-in one, built once for each rulebook and text. */
 function plantOf(rulebook: Rulebook, given: SourceText | undefined): { readonly plant?: PlantSpec; readonly diagnostics: readonly Diagnostic[] } {
-  if (given !== undefined) return readPlant(given);
+  if (given !== undefined) {
+    const known = readPlants.get(given) ?? readPlant(given);
+    readPlants.set(given, known);
+    return known;
+  }
   let plant = plants.get(rulebook);
   if (plant === undefined) {
     plant = builtInPlant(rulebook.plants['typical'] as PlantData);

@@ -3,6 +3,8 @@ export const FINDING_CODES: Readonly<Record<string, string>> = {
   'spec/unknown-alloy': 'The alloy is in no table under this designation. See "diewright list alloys".',
   'spec/ambiguous-alloy': 'The designation fits several alloys, or is only near to one. Write the id of the one that is meant.',
   'spec/unknown-pin': 'A pinned id names no plan value and no decision. See "diewright list values" and "diewright list choices".',
+  'spec/unknown-code': 'An acceptance in the part file names a code that no finding has. See "diewright list rules".',
+  'spec/not-acceptable': 'An acceptance in the part file names a fault of a file or of a run. Only findings of a plan can be accepted.',
   'pin/not-used': 'A pinned value was not used, because this plan does not work it out. Remove the pin, or check why.',
   'machine/no-machine': 'The plant has no machine of the kind that the part needs. Plan with another plant, or add such a machine.',
   'machine/not-worked-out': 'A machine was passed over because a figure that it is judged by could not be worked out; the message says which.',
