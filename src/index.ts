@@ -15,6 +15,7 @@ import type { Alloy, Rulebook } from './rulebook/types.ts';
 import { builtInPlant, CODES, type PartSpec, type PlantData, type PlantSpec, readPart, readPlant } from './spec/index.ts';
 import { setFields } from './spec/set-field.ts';
 
+export * from './check.ts';
 export { type Calculation, type CalculationRequest, calculate } from './engine/calculate.ts';
 export { LISTINGS, type Listing, type ListingName } from './engine/listings.ts';
 export type { Plan } from './engine/plan.ts';
@@ -90,6 +91,11 @@ function plantOf(rulebook: Rulebook, given: SourceText | undefined): { readonly 
     plants.set(rulebook, plant);
   }
   return { plant, diagnostics: [] };
+}
+
+/** The faults of a plant description. */
+export function readPlantText(source: SourceText): readonly Diagnostic[] {
+  return readPlant(source).diagnostics;
 }
 
 function alloyOf(rulebook: Rulebook, { alloy }: PartSpec): { readonly found: Alloy } | { readonly fault: Diagnostic } {
@@ -184,7 +190,7 @@ export function list(
   return plant === undefined ? { diagnostics } : { listing: listing(name, { rulebook: given.rulebook, plant }, given.filter), diagnostics };
 }
 
-export const SCHEMAS = ['part', 'plant', 'plan', 'rule'] as const;
+export const SCHEMAS = ['part', 'plant', 'plan', 'rule', 'findings', 'baseline'] as const;
 export type SchemaName = (typeof SCHEMAS)[number];
 
 /** A JSON Schema (2020-12) as text. */
@@ -192,6 +198,7 @@ export async function schemaText(name: SchemaName): Promise<string> {
   const { jsonText } = await import('./report/json-text.ts');
   if (name === 'plan') return jsonText((await import('./report/plan-schema.ts')).planJsonSchema());
   if (name === 'rule') return jsonText((await import('./rulebook/json-schema.ts')).ruleJsonSchema());
+  if (name === 'findings') return jsonText((await import('./report/check/json-schema.ts')).findingsJsonSchema());
   return jsonText((await import('./spec/index.ts')).jsonSchema(name));
 }
 

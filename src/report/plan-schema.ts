@@ -1,3 +1,5 @@
+import { list, object, recordOf, ref, text } from './json-schema-parts.ts';
+
 /** The JSON Schema (2020-12) of what `--format json` writes, for one plan. */
 export function planJsonSchema(): object {
   return {
@@ -100,26 +102,4 @@ export function planJsonSchema(): object {
       cell: { oneOf: [text('As it is'), object({ value: text('Id of a value') }), object({ decision: text('Id of a decision') })] },
     },
   };
-}
-
-type Schema = Readonly<Record<string, unknown>>;
-
-function text(description?: string): Schema {
-  return description === undefined ? { type: 'string' } : { type: 'string', description };
-}
-
-function list(items: Schema): Schema {
-  return { type: 'array', items };
-}
-
-function ref(name: string): Schema {
-  return { $ref: `#/$defs/${name}` };
-}
-
-function recordOf(name: string, description: string): Schema {
-  return { type: 'object', additionalProperties: ref(name), description };
-}
-
-function object(required: Readonly<Record<string, Schema>>, optional: Readonly<Record<string, Schema>> = {}): Schema {
-  return { type: 'object', properties: { ...required, ...optional }, required: Object.keys(required), additionalProperties: false };
 }

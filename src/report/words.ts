@@ -1,4 +1,4 @@
-import type { Accepted, Diagnostic, Severity } from '../kernel/diagnostic.ts';
+import type { Accepted, Severity } from '../kernel/diagnostic.ts';
 import { SEVERITIES } from '../kernel/diagnostic.ts';
 import type { Place } from '../kernel/place.ts';
 import type { Status } from '../kernel/status.ts';
@@ -33,7 +33,7 @@ export function counted(count: number, word: string): string {
 }
 
 /** `2 errors, 1 warning, 1 accepted`; `no findings` when there are none. What is accepted is counted apart. */
-export function countFindings(list: readonly Pick<Diagnostic, 'severity' | 'accepted'>[]): string {
+export function countFindings(list: readonly { readonly severity: Severity; readonly accepted?: Accepted | undefined }[]): string {
   const open = (severity: Severity): number => list.filter((d) => d.severity === severity && d.accepted === undefined).length;
   const accepted = list.filter((d) => d.accepted !== undefined).length;
   const parts = SEVERITIES.map((severity) => [severity, open(severity)] as [Severity, number])
