@@ -23,6 +23,8 @@ export interface ValueRecord {
   readonly title: string;
   readonly value: number;
   readonly unit: string;
+  /** `input`, `pinned`, `formula` and so on. */
+  readonly kind?: string;
 }
 
 export interface FindingRecord {

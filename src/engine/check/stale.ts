@@ -6,12 +6,13 @@ import type { Unit } from '../../kernel/units.ts';
 import type { Compared, Difference } from '../compare/plans.ts';
 
 /** So many differences are told; the others are counted. */
-const TOLD = 5;
+const TOLD = 8;
 const WORDS: readonly (readonly [Difference['kind'], string, string])[] = [
   ['decision', 'decision', 'decisions'],
   ['finding', 'finding', 'findings'],
   ['value', 'value', 'values'],
   ['text', 'word', 'words'],
+  ['place', 'place in the file', 'places in the file'],
   ['entry', 'other entry', 'other entries'],
 ];
 
@@ -25,7 +26,9 @@ export function stalePlan(source: SourceText, differences: readonly Difference[]
   const told = differences.slice(0, TOLD).map(toldOne);
   const more = differences.length - told.length;
   const differ = differences.length === 1 ? 'differs' : 'differ';
-  return stale(source, `the plan is stale, ${joined(counts)} ${differ}: ${told.join('; ')}${more > 0 ? `; and ${more} more` : ''}`, refresh);
+  const figures = differences.some(({ kind }) => kind === 'decision' || kind === 'value');
+  const head = figures ? 'the plan is stale' : 'the plan is stale, though its decisions and values hold';
+  return stale(source, `${head}: ${joined(counts)} ${differ}; ${told.join('; ')}${more > 0 ? `; and ${more} more` : ''}`, refresh);
 }
 
 /** The same for a plan in Markdown, which can only be held line against line. */
@@ -66,6 +69,7 @@ function toldOne(difference: Difference): string {
   switch (difference.kind) {
     case 'finding':
       return `${difference.change} ${difference.severity} ${printable(difference.id)} (${printable(difference.message, 90)})`;
+    case 'place':
     case 'entry':
       return printable(difference.id);
     default:
@@ -73,7 +77,7 @@ function toldOne(difference: Difference): string {
   }
 }
 
-function moved({ id, before, after }: Exclude<Difference, { readonly kind: 'finding' | 'entry' }>): string {
+function moved({ id, before, after }: Exclude<Difference, { readonly kind: 'finding' | 'place' | 'entry' }>): string {
   const [old, fresh] = [figure(before), figure(after)];
   // Where the usual digits do not show the difference, more of them do.
   const same = old === fresh && typeof before === 'object' && typeof after === 'object';

@@ -5,13 +5,13 @@ import { sameData, sameNumber } from './same.ts';
 export type Compared = { readonly value: number; readonly unit: string } | string;
 
 /**
- * One thing in which two plans differ. `entry` stands for all else that a plan says: where a value comes from, a section, a
- * caution; it is only named.
+ * One thing in which two plans differ. `place` is where something stands in the part file, `entry` all else that a plan says:
+ * what a value rests on, a section, a caution; both are only named.
  */
 export type Difference =
   | { readonly kind: 'decision' | 'value' | 'text'; readonly id: string; readonly title?: string; readonly before?: Compared; readonly after?: Compared }
   | { readonly kind: 'finding'; readonly id: string; readonly change: 'new' | 'gone'; readonly severity: string; readonly message: string }
-  | { readonly kind: 'entry'; readonly id: string };
+  | { readonly kind: 'place' | 'entry'; readonly id: string };
 
 /** Decisions and values that the rest of a plan hangs on, the gravest first. */
 const GRAVE_DECISIONS = [
@@ -41,49 +41,59 @@ const GRAVE_VALUES = [
 /** What says who made a plan, not what is planned. */
 const NOT_COMPARED: ReadonlySet<string> = new Set(['tool', 'format', 'findings', 'decisions', 'values', 'texts', 'part']);
 
+/** What the user wrote: a change of it is a cause of others. */
+const GIVEN: ReadonlySet<unknown> = new Set(['input', 'pinned', 'default']);
+
 /**
- * In what two plans of the same form differ: decisions first, then findings, key figures, all other values by how much they
- * have moved, words, and what else stands in a plan. Empty when they say the same; which version made them, from which
- * folder the file was named and the last digits of a number do not count.
+ * In what two plans of the same form differ, the gravest first: main decisions, errors that came or went, key figures, what
+ * the user gave, warnings, other decisions, other values by how much they have moved, and the rest. Empty when they say the
+ * same; which version made them, from which folder the file was named and the last digits of a number do not count.
  */
 export function comparePlans(before: PlanRecord, after: PlanRecord): Difference[] {
   const details: Difference[] = [];
-  const decisions = compareDecisions(before, after, details);
-  const values = compareValues(before, after, details);
+  const decisions = compareFigures('decision', before.decisions, after.decisions, details);
+  const values = compareFigures('value', before.values, after.values, details);
+  const findings = compareFindings(before.findings, after.findings, details);
+  const decided = new Set(decisions.map(({ id }) => id));
   const texts = idsOf(before.texts, after.texts).flatMap((id): Difference[] => {
     const [one, other] = [before.texts[id], after.texts[id]];
-    return one === other || decisions.some((known) => known.id === id) ? [] : [{ kind: 'text', id, ...given('before', one), ...given('after', other) }];
+    return one === other || decided.has(id) ? [] : [{ kind: 'text', id, ...given('before', one), ...given('after', other) }];
   });
   const part = sameData(before.part, after.part) ? [] : [{ kind: 'entry', id: 'part' } as const];
   const rest = idsOf(before, after).flatMap((key): Difference[] => {
     if (NOT_COMPARED.has(key) || sameData(before[key], after[key])) return [];
     return key === 'sections' ? sectionsOf(before[key], after[key]) : [{ kind: 'entry', id: key }];
   });
-  return [...decisions, ...compareFindings(before.findings, after.findings, details), ...values, ...texts, ...part, ...details, ...rest];
+  const rank = (difference: Difference): readonly number[] => rankOf(difference, before, after);
+  return [...sortBy([...decisions, ...values, ...findings], rank), ...texts, ...part, ...details, ...rest];
 }
 
-function compareDecisions(before: PlanRecord, after: PlanRecord, details: Difference[]): Difference[] {
-  const found = idsOf(before.decisions, after.decisions).flatMap((id): Difference[] => {
-    const [one, other] = [before.decisions[id], after.decisions[id]];
-    if (one !== undefined && other !== undefined && sameFigure(one, other)) {
-      if (!sameData(one, other)) details.push({ kind: 'entry', id: `decisions.${id}` });
-      return [];
-    }
-    return [{ kind: 'decision', id, ...given('title', (other ?? one)?.title), ...given('before', compared(one)), ...given('after', compared(other)) }];
-  });
-  return sortBy(found, ({ id }) => [rankIn(GRAVE_DECISIONS, id)]);
+/** How grave a difference is, as numbers to sort by. */
+function rankOf(difference: Difference, before: PlanRecord, after: PlanRecord): readonly number[] {
+  const { kind, id } = difference;
+  if (kind === 'finding') return [{ error: 1, warning: 4 }[difference.severity] ?? 7, 0, 0];
+  if (kind === 'decision') return [GRAVE_DECISIONS.includes(id) ? 0 : 5, GRAVE_DECISIONS.indexOf(id), 0];
+  const [one, other] = [before.values[id], after.values[id]];
+  const tier = GRAVE_VALUES.includes(id) ? 2 : GIVEN.has((other ?? one)?.kind) ? 3 : 6;
+  return [tier, GRAVE_VALUES.indexOf(id), -shift(one, other)];
 }
 
-function compareValues(before: PlanRecord, after: PlanRecord, details: Difference[]): Difference[] {
-  const found = idsOf(before.values, after.values).flatMap((id): Difference[] => {
-    const [one, other] = [before.values[id], after.values[id]];
+type Figures = Readonly<Record<string, DecisionRecord | ValueRecord>>;
+
+function compareFigures(kind: 'decision' | 'value', before: Figures, after: Figures, details: Difference[]): Difference[] {
+  return idsOf(before, after).flatMap((id): Difference[] => {
+    const [one, other] = [before[id], after[id]];
     if (one !== undefined && other !== undefined && sameFigure(one, other)) {
-      if (!sameData(one, other)) details.push({ kind: 'entry', id: `values.${id}` });
+      details.push(...detailOf(`${kind}s.${id}`, one, other));
       return [];
     }
-    return [{ kind: 'value', id, ...given('title', (other ?? one)?.title), ...given('before', compared(one)), ...given('after', compared(other)) }];
+    return [{ kind, id, ...given('title', (other ?? one)?.title), ...given('before', compared(one)), ...given('after', compared(other)) }];
   });
-  return sortBy(found, (difference) => [rankIn(GRAVE_VALUES, difference.id), -shift(before.values[difference.id], after.values[difference.id])]);
+}
+
+function detailOf(id: string, one: object, other: object): Difference[] {
+  if (sameData(one, other)) return [];
+  return [{ kind: sameData(one, other, 'at') ? 'place' : 'entry', id }];
 }
 
 /** How far a value has moved, as a share of the larger of both; a value that came or went has moved by all of it. */
@@ -102,10 +112,10 @@ function compareFindings(before: readonly FindingRecord[], after: readonly Findi
     const known = left.get(keyOf(finding))?.shift();
     if (known === undefined) found.push(findingOf(finding, 'new'));
     else if (known.severity !== finding.severity) found.push(findingOf(known, 'gone'), findingOf(finding, 'new'));
-    else if (!sameData(known, finding)) details.push({ kind: 'entry', id: `findings.${finding.code}` });
+    else details.push(...detailOf(`findings.${finding.code}`, known, finding));
   }
   for (const gone of [...left.values()].flat()) found.push(findingOf(gone, 'gone'));
-  return sortBy(found, (one) => [one.kind === 'finding' ? rankIn(['error', 'warning', 'note'], one.severity) : 0]);
+  return found;
 }
 
 function findingOf({ code, item, severity, message }: FindingRecord, change: 'new' | 'gone'): Difference {
@@ -132,11 +142,6 @@ function compared(record: DecisionRecord | ValueRecord | undefined): Compared | 
 /** The keys of both, in the order of the later plan; those that only the earlier one has follow. */
 function idsOf(before: object, after: object): string[] {
   return [...new Set([...Object.keys(after), ...Object.keys(before)])];
-}
-
-function rankIn(order: readonly string[], id: string): number {
-  const rank = order.indexOf(id);
-  return rank < 0 ? order.length : rank;
 }
 
 /** Sorted by these numbers; equals stay in their order. */

@@ -6,8 +6,7 @@ import { type CheckReport, placeOf } from './report.ts';
 export function* checkText({ findings }: CheckReport, palette: Palette = PLAIN): Iterable<string> {
   for (const [i, finding] of findings.entries()) {
     yield i === 0 ? '' : '\n';
-    const from = finding.file === finding.of || finding.of === '' ? [] : [`in the check of ${finding.of}`];
-    const notes = [...(finding.notes ?? []), ...from];
-    yield `${findingText({ ...finding, place: placeOf(finding), frame: finding.shown, notes }, palette)}\n`;
+    const from = finding.file === finding.of || finding.of === '' ? undefined : `the check of ${finding.of}`;
+    yield `${findingText({ ...finding, place: placeOf(finding), frame: finding.shown, from }, palette)}\n`;
   }
 }
