@@ -1,6 +1,7 @@
 import { spawn, spawnSync } from 'node:child_process';
 import { chmodSync, mkdirSync, readdirSync, symlinkSync } from 'node:fs';
 import { afterEach, describe, expect, test } from 'vitest';
+import { main } from '../../src/cli/main.ts';
 import { STARTER_PLANT } from '../../src/spec/starters.ts';
 import { BROKEN, checkJson, folderWith, GOOD, NASTY_NAMES, THIN } from './check-folder.ts';
 import { BIN } from './folder.ts';
@@ -179,6 +180,15 @@ describe('what every part is planned with', () => {
     expect(findings.filter(({ code }) => code === 'wall/least').map(({ checked }) => checked)).toEqual(['a.part.yaml', 'b.part.yaml']);
   });
 
+  test('a --set that is wrong is said once, and one that a single part lacks is a fault of that part', () => {
+    const third = '  - { id: third, diameter: 6.5 mm, depth: 12 mm, kind: through, direction: z }\ndimensions:';
+    using({ 'a.part.yaml': GOOD, 'b.part.yaml': GOOD.replace('dimensions:', third) });
+    const wrong = folder.run(['check', '--set', 'geometry.wal.least=1 mm']);
+    expect([wrong.code, wrong.out, wrong.err.match(/set\/unknown-field/g)?.length]).toEqual([2, '', 1]);
+    const { files, code } = checkJson(folder, '--set', 'holes[third].depth=13 mm');
+    expect([code, files.map(({ judged }) => judged)]).toEqual([2, [false, true]]);
+  });
+
   test('a part that is no longer there when it is read is a fault of its own', () => {
     using({ 'a.part.yaml': GOOD });
     mkdirSync(folder.file('b.part.yaml'));
@@ -200,5 +210,31 @@ describe('an interrupt', () => {
     child.kill('SIGINT');
     expect(await ended).toBe('SIGINT');
     expect([unfinished(), folder.read('out.json')]).toEqual([[], 'before']);
+  });
+});
+
+describe('how far it is', () => {
+  test('is told on a terminal that can, and nowhere else', async () => {
+    using(Object.fromEntries(Array.from({ length: 12 }, (_, i) => [`p${i}.part.yaml`, BROKEN])));
+    const told = async (isTTY: boolean, env: Readonly<Record<string, string>>, ...args: string[]): Promise<string> => {
+      let err = '';
+      const sink = { isTTY: false, write: () => undefined };
+      const io = {
+        env,
+        out: sink,
+        err: {
+          isTTY,
+          write: (text: string) => {
+            err += text;
+          },
+        },
+        stdin: (async function* (): AsyncGenerator<Buffer> {})(),
+        settled: async () => true,
+      };
+      expect(await main(['check', '--no-color', ...args, folder.path], io)).toBe(2);
+      return err;
+    };
+    expect(await told(true, {})).toMatch(/^\rchecked 10 of 12 files\rchecked 12 of 12 files\r {22}\r12 files checked: /);
+    for (const quiet of [told(false, {}), told(true, { TERM: 'dumb' }), told(true, {}, '-q')]) expect(await quiet).not.toContain('\r');
   });
 });

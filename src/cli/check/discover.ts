@@ -43,8 +43,9 @@ type Add = (path: string, kind: FileKind) => void;
 function whatIs(argument: string): 'file' | 'folder' | 'other' {
   try {
     return statSync(argument).isDirectory() ? 'folder' : 'file';
-  } catch {
-    return 'other';
+  } catch (error) {
+    // What is there and cannot be looked at is said when it is read.
+    return ['ENOENT', 'ENOTDIR', 'ENAMETOOLONG', 'EINVAL'].includes((error as NodeJS.ErrnoException).code ?? '') ? 'other' : 'file';
   }
 }
 

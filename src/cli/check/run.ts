@@ -44,6 +44,9 @@ export async function checkFiles(found: readonly Found[], setting: CheckSetting,
   return { files, findings };
 }
 
+/** Faults of a `--set` that no part can mend. */
+const WRONG_SET: ReadonlySet<string> = new Set(['set/form', 'set/unknown-field', 'set/value']);
+
 interface Result {
   readonly judged: boolean;
   readonly findings: readonly CheckedFinding[];
@@ -65,6 +68,9 @@ async function checkPart(path: string, setting: CheckSetting, alone: (part: stri
     return unread(path, error, shown);
   }
   const planned = planText(source, setting);
+  // A --set that is wrong for one part is wrong for all, and is said once.
+  const wrong = planned.diagnostics.filter(({ code }) => WRONG_SET.has(code));
+  if (wrong.length > 0) throw new BadInput(wrong);
   // Faults of the plant come back with each part; they are told once, of the plant.
   const own = planned.diagnostics.filter(({ at, code }) => plant === undefined || at === undefined || !isOf(at.source, plant) || !code.startsWith('spec/'));
   if (planned.plan === undefined) return { judged: false, findings: checkedFindings(path, own, { shown, faults: true }) };

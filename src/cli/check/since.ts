@@ -1,4 +1,4 @@
-import { basename, dirname } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { planNames } from './beside.ts';
 import type { Found } from './discover.ts';
 import { type Changed, changedSince, realName } from './git.ts';
@@ -20,7 +20,7 @@ export async function onlyChanged(files: readonly Found[], revision: string, res
     if (!isUnchanged(path, changed)) return true;
     if (kind === 'plant') return false;
     const folder = dirname(realName(path));
-    return isBelow(folder, above) || planNames(path).some(({ name }) => changed.files.has(`${folder}/${name}`));
+    return isBelow(folder, above) || planNames(path).some(({ name }) => changed.files.has(join(folder, name)));
   });
 }
 

@@ -96,7 +96,7 @@ async function check(paths: readonly string[], options: CheckOptions, context: C
   );
   const shown = outputs.some(({ format }) => format === 'text');
   const baselines = readBaselines(options.baseline, options.writeBaseline);
-  const plant = readPlant(options.plant);
+  const plant = readPlant(options.plant, shown);
   const discovered = await discover(paths);
   const found = await chosen(discovered.files, options, inputs);
   refuseSamePlace(
@@ -105,10 +105,12 @@ async function check(paths: readonly string[], options: CheckOptions, context: C
   );
   const rulebook = await loadRulebook();
   const bar = progress(io, found.length, quiet);
-  const checked = await checkFiles(found, { rulebook, plant, set: options.set ?? [], shown }, bar.done);
+  const checked = await checkFiles(found, { rulebook, plant: plant?.source, set: options.set ?? [], shown }, bar.done);
   bar.end();
   const faults = checkedFindings('', discovered.faults, { shown, faults: true });
-  const judged = judgeByBaseline(sortFindings([...faults, ...checked.findings]), checked.files, baselines, shown);
+  // The plant of the run is checked with it, once, whether or not it is among the files.
+  const ofPlant = plant === undefined || found.some(({ path }) => path === plant.source.name) ? [] : plant.findings;
+  const judged = judgeByBaseline(sortFindings([...faults, ...ofPlant, ...checked.findings]), checked.files, baselines, shown);
   const exit = exitOf(judged.findings, options.failOn);
   const report: CheckReport = {
     tool: { name: 'diewright', version: VERSION },
@@ -126,13 +128,13 @@ async function check(paths: readonly string[], options: CheckOptions, context: C
   return exit;
 }
 
-/** The plant of the run, without a fault. @throws BadInput with all of its faults. */
-function readPlant(path: string | undefined): SourceText | undefined {
+/** The plant of the run, which has no fault, and what else is found in it. @throws BadInput with all of its faults. */
+function readPlant(path: string | undefined, shown: boolean): { readonly source: SourceText; readonly findings: readonly CheckedFinding[] } | undefined {
   if (path === undefined) return undefined;
-  const plant = { name: shownPath(path), text: readFileText(path).text };
-  const diagnostics = readPlantText(plant);
+  const source = { name: shownPath(path), text: readFileText(path).text };
+  const diagnostics = readPlantText(source);
   if (diagnostics.some(({ severity }) => severity === 'error')) throw new BadInput(diagnostics);
-  return plant;
+  return { source, findings: checkedFindings(source.name, diagnostics, { shown }) };
 }
 
 async function chosen(files: readonly Found[], { since }: CheckOptions, restsOn: readonly string[]): Promise<readonly Found[]> {
