@@ -15,8 +15,9 @@ module.exports = {
     wall('rulebook-sees-the-kernel-only', '^src/rulebook/', '^src/(?!kernel/|rulebook/)', 'rule data knows no plan'),
     wall('engine-looks-down', '^src/engine/', '^src/(report|cli|index)', 'the engine formats nothing for people'),
     wall('report-sees-plan-and-kernel', '^src/report/', '^src/(?!kernel/|report/|engine/)', 'a report computes nothing, so it needs no rule, formula or reader'),
-    wall('index-is-below-the-cli', '^src/index\\.ts', '^src/cli/', 'the library never prints'),
-    wall('cli-goes-through-the-index', '^src/cli/', '^src/(physics|rulebook|spec|engine)/', 'the command line holds no rule, formula or reader'),
+    wall('index-is-below-the-cli', '^src/(index|check|freshness)\\.ts', '^src/cli/', 'the library never prints'),
+    wall('nothing-imports-the-index-but-the-cli', '^src/(kernel|physics|spec|rulebook|engine|report)/', '^src/(index|check|freshness)\\.ts', 'the library is put together above them'),
+    wall('cli-goes-through-the-index', '^src/cli/', '^src/(physics|rulebook|spec|engine|check\\.ts|freshness\\.ts)/?', 'the command line holds no rule, formula or reader'),
     { name: 'only-the-cli-touches-the-machine', severity: 'error', comment: 'disk, process and terminal belong to src/cli', from: { path: '^src/(?!cli/)' }, to: { dependencyTypes: ['core'] } },
   ],
   options: {

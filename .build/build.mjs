@@ -14,8 +14,16 @@ const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'))
 const common = { absWorkingDir: root, bundle: true, platform: 'node', target: 'node20', logLevel: 'warning' };
 const bundled = { ...common, minifySyntax: true, minifyWhitespace: true, define: { DIEWRIGHT_VERSION: JSON.stringify(version) } };
 
-// commander can start a program for a subcommand; ours are all built in, and loading Node's module takes 3 ms.
+// commander can start a program for a subcommand; ours are all built in, and loading Node's module takes 3 ms. Our own
+// code asks for it where it starts git, and gets it.
 const NO_CHILDREN = "export const spawn = () => { throw new Error('no command of this program starts another program'); };";
+
+/** Scripts of their own, loaded when they are needed: drawing figures and JUnit bring a library for XML, patterns one for globs. */
+const SCRIPTS = [
+  { source: 'src/report/figure/index.ts', name: 'figure' },
+  { source: 'src/report/check/junit.ts', name: 'junit' },
+  { source: 'src/cli/check/glob.ts', name: 'glob' },
+];
 
 rmSync(dist, { recursive: true, force: true });
 mkdirSync(dist, { recursive: true });
@@ -71,7 +79,7 @@ function rewrite(pattern, by) {
 
 /**
  * src/cli/main.ts -> dist/cli.cjs, small; src/cli/program.ts -> dist/program.cjs, everything else as one script, but for
- * the drawing of figures, which brings a library for XML and is loaded when a figure is drawn (figure.cjs).
+ * what brings a large library and is seldom wanted (`SCRIPTS`).
  */
 async function buildCommandLine() {
   const provided = module(
@@ -84,11 +92,18 @@ async function buildCommandLine() {
     entryPoints: ['src/cli/program.ts'],
     outfile: 'dist/program.cjs',
     supported: { 'dynamic-import': false },
-    // A package that is a module asks for its own place to require others by; this script's serves, as all is in it.
-    define: { ...bundled.define, 'import.meta.url': '__filename' },
-    plugins: [provided, module('node:child_process', NO_CHILDREN), elsewhere(/\/report\/figure\/index\.ts$/, './figure.cjs')],
+    plugins: [
+      provided,
+      module('node:child_process', NO_CHILDREN, /[\\/]commander[\\/]/),
+      ...SCRIPTS.map(({ source, name }) => elsewhere(source, `./${name}.cjs`)),
+    ],
   });
-  await build({ ...bundled, format: 'cjs', entryPoints: ['src/report/figure/index.ts'], outfile: 'dist/figure.cjs' });
+  for (const { source, name } of SCRIPTS) {
+    // A package may ask where it lies, which a script of this form answers otherwise than a module.
+    const banner = { js: "const __moduleUrl = require('node:url').pathToFileURL(__filename).href;" };
+    const define = { ...bundled.define, 'import.meta.url': '__moduleUrl' };
+    await build({ ...bundled, format: 'cjs', entryPoints: [source], outfile: `dist/${name}.cjs`, banner, define });
+  }
   writeFileSync(join(dist, 'program.cjs'), asFunction(ascii(readFileSync(join(dist, 'program.cjs'), 'utf8'))));
   await build({ ...bundled, format: 'cjs', entryPoints: ['.build/worker.cjs'], outfile: 'dist/worker.cjs' });
   const loader = readFileSync(join(root, '.build', 'load-program.cjs'), 'utf8');
@@ -109,24 +124,26 @@ function asFunction(text) {
 }
 
 /** A module that is built as a script of its own, beside the one that asks for it. */
-function elsewhere(filter, path) {
+function elsewhere(source, path) {
   return {
-    name: 'elsewhere',
+    name: `elsewhere ${path}`,
     setup(bundle) {
-      bundle.onResolve({ filter }, (args) => (args.kind === 'entry-point' ? undefined : { path, external: true }));
+      bundle.onResolve({ filter: /\.ts$/ }, (args) =>
+        args.kind !== 'entry-point' && join(args.resolveDir, args.path) === join(root, source) ? { path, external: true } : undefined,
+      );
     },
   };
 }
 
-/** A module that the build provides in the place of an import. */
-function module(name, contents) {
+/** A module that the build provides in the place of an import; with `importers`, for those modules only. */
+function module(name, contents, importers = /^/) {
   const filter = typeof name === 'string' ? new RegExp(`^${name}$`) : name;
   // A namespace of its own: the first plugin that loads from a namespace provides for all of it.
   const namespace = `provided ${name}`;
   return {
     name: namespace,
     setup(bundle) {
-      bundle.onResolve({ filter }, (args) => (args.kind === 'entry-point' ? undefined : { path: args.path, namespace }));
+      bundle.onResolve({ filter }, (args) => (args.kind === 'entry-point' || !importers.test(args.importer) ? undefined : { path: args.path, namespace }));
       bundle.onLoad({ filter: /.*/, namespace }, () => ({ contents, loader: 'js', resolveDir: root }));
     },
   };

@@ -63,7 +63,10 @@ function sample() {
 /** Every generated block by file and name. */
 export async function blocks() {
   return {
-    'README.md': { sample: sample(), help: `${fenced(await run(['--help']))}\n\n${fenced(await run(['plan', '--help']))}` },
+    'README.md': {
+      sample: sample(),
+      help: `${fenced(await run(['--help']))}\n\n${fenced(await run(['plan', '--help']))}\n\n${fenced(await run(['check', '--help']))}`,
+    },
     'DEVELOPERS.md': { index: await index() },
   };
 }

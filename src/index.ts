@@ -1,3 +1,4 @@
+import { applyAcceptances } from './engine/acceptance.ts';
 import type { Case } from './engine/case.ts';
 import { findEntries, nearIds } from './engine/catalogue.ts';
 import { type Listing, type ListingName, listing } from './engine/listings.ts';
@@ -15,6 +16,7 @@ import type { Alloy, Rulebook } from './rulebook/types.ts';
 import { builtInPlant, CODES, type PartSpec, type PlantData, type PlantSpec, readPart, readPlant } from './spec/index.ts';
 import { setFields } from './spec/set-field.ts';
 
+export * from './check.ts';
 export { type Calculation, type CalculationRequest, calculate } from './engine/calculate.ts';
 export { LISTINGS, type Listing, type ListingName } from './engine/listings.ts';
 export type { Plan } from './engine/plan.ts';
@@ -69,23 +71,34 @@ export function planPart(request: PlanRequest): Planned {
   if ('fault' in alloy) return { diagnostics: sortDiagnostics([...input, alloy.fault]) };
   const given = { part: read.part, plant: plant.plant, alloy: alloy.found, rulebook, wave: request.wave === true };
   const plan = makePlan(given, { name: 'diewright', version: request.version });
-  const findings = sortDiagnostics([...input, ...plan.findings]);
+  const all = sortDiagnostics([...input, ...plan.findings]);
+  const findings = applyAcceptances(read.part.accepted, all, { rulebook, others: Object.keys(FINDING_CODES) });
   // A pin that cannot be read is found while the plan is made; such a plan is not what was asked for.
   if (findings.some((finding) => finding.severity === 'error' && finding.code.startsWith('spec/'))) return { diagnostics: findings };
   return { plan: { ...plan, findings }, diagnostics: findings, given };
 }
 
 const plants = new WeakMap<Rulebook, PlantSpec>();
+const readPlants = new WeakMap<SourceText, ReturnType<typeof readPlant>>();
 
-/** The plant given, or the built-in one, built once for each rulebook. */
+/** The plant given, or the built-in one, built once for each rulebook and text. */
 function plantOf(rulebook: Rulebook, given: SourceText | undefined): { readonly plant?: PlantSpec; readonly diagnostics: readonly Diagnostic[] } {
-  if (given !== undefined) return readPlant(given);
+  if (given !== undefined) {
+    const known = readPlants.get(given) ?? readPlant(given);
+    readPlants.set(given, known);
+    return known;
+  }
   let plant = plants.get(rulebook);
   if (plant === undefined) {
     plant = builtInPlant(rulebook.plants['typical'] as PlantData);
     plants.set(rulebook, plant);
   }
   return { plant, diagnostics: [] };
+}
+
+/** The faults of a plant description. */
+export function readPlantText(source: SourceText): readonly Diagnostic[] {
+  return readPlant(source).diagnostics;
 }
 
 /** What is wrong with a designation that was given as an option; empty when it names one alloy. */
@@ -187,7 +200,7 @@ export function list(
   return plant === undefined ? { diagnostics } : { listing: listing(name, { rulebook: given.rulebook, plant }, given.filter), diagnostics };
 }
 
-export const SCHEMAS = ['part', 'plant', 'plan', 'replan', 'rule'] as const;
+export const SCHEMAS = ['part', 'plant', 'plan', 'replan', 'options', 'rule', 'findings', 'baseline'] as const;
 export type SchemaName = (typeof SCHEMAS)[number];
 
 /** A JSON Schema (2020-12) as text. */
@@ -195,7 +208,9 @@ export async function schemaText(name: SchemaName): Promise<string> {
   const { jsonText } = await import('./report/json-text.ts');
   if (name === 'plan') return jsonText((await import('./report/plan-schema.ts')).planJsonSchema());
   if (name === 'replan') return jsonText((await import('./report/replan/schema.ts')).replanJsonSchema());
+  if (name === 'options') return jsonText((await import('./report/options/json-schema.ts')).optionsJsonSchema());
   if (name === 'rule') return jsonText((await import('./rulebook/json-schema.ts')).ruleJsonSchema());
+  if (name === 'findings') return jsonText((await import('./report/check/json-schema.ts')).findingsJsonSchema());
   return jsonText((await import('./spec/index.ts')).jsonSchema(name));
 }
 

@@ -16,9 +16,13 @@ const STDIN_NAME = 'stdin';
  * @throws BadInput with one coded finding.
  */
 export async function readText(name: string, io: Io): Promise<SourceText> {
-  const shown = name === '-' ? STDIN_NAME : name;
-  const bytes = name === '-' ? await readStdin(io, shown) : readFile(name);
-  return { name: shown, text: decode(bytes, shown) };
+  if (name !== '-') return readFileText(name);
+  return { name: STDIN_NAME, text: decode(await readStdin(io, STDIN_NAME), STDIN_NAME) };
+}
+
+/** Reads a text file of at most so many bytes. @throws BadInput with one coded finding. */
+export function readFileText(name: string, most = MOST_BYTES): SourceText {
+  return { name, text: decode(readFile(name, most), name) };
 }
 
 async function readStdin(io: Io, name: string): Promise<Buffer> {
@@ -36,7 +40,7 @@ export function fault(name: string, code: string, message: string, fix: string):
 }
 
 /** Synchronously: a description is small, and a stream costs more time than the reading. */
-function readFile(path: string): Buffer {
+function readFile(path: string, most: number): Buffer {
   let file: number;
   try {
     file = openSync(path, 'r');
@@ -44,11 +48,16 @@ function readFile(path: string): Buffer {
     throw openFault(path, error as NodeJS.ErrnoException);
   }
   try {
-    if (fstatSync(file).isDirectory()) throw fault(path, 'is-a-directory', 'this is a folder, and a file is wanted', 'name the files in it');
-    const bytes = Buffer.allocUnsafe(MOST_BYTES + 1);
+    const known = fstatSync(file);
+    if (known.isDirectory()) throw fault(path, 'is-a-directory', 'this is a folder, and a file is wanted', 'name the files in it');
+    // Some files, such as those of the kernel and pipes, do not say how large they are.
+    let bytes = Buffer.allocUnsafe((known.size === 0 ? most : Math.min(known.size, most)) + 1);
     let size = 0;
-    for (let read = -1; read !== 0 && size < bytes.length; size += read) read = readSync(file, bytes, size, bytes.length - size, null);
-    if (size > MOST_BYTES) throw tooLarge(path);
+    for (let read = -1; read !== 0 && size <= most; size += read) {
+      if (size === bytes.length) bytes = Buffer.concat([bytes], most + 1);
+      read = readSync(file, bytes, size, bytes.length - size, null);
+    }
+    if (size > most) throw tooLarge(path, most);
     return bytes.subarray(0, size);
   } catch (error) {
     if (error instanceof BadInput) throw error;
@@ -79,14 +88,14 @@ async function readLimited(stream: AsyncIterable<Buffer>, name: string): Promise
   let size = 0;
   for await (const chunk of stream) {
     size += chunk.length;
-    if (size > MOST_BYTES) throw tooLarge(name);
+    if (size > MOST_BYTES) throw tooLarge(name, MOST_BYTES);
     chunks.push(chunk);
   }
   return Buffer.concat(chunks);
 }
 
-function tooLarge(name: string): BadInput {
-  return fault(name, 'too-large', `the file is larger than ${MOST_BYTES / 1_000_000} MB`, 'name a part or plant description, not a model or an archive');
+function tooLarge(name: string, most: number): BadInput {
+  return fault(name, 'too-large', `the file is larger than ${most / 1_000_000} MB`, 'name a part or plant description, not a model or an archive');
 }
 
 function decode(bytes: Buffer, name: string): string {

@@ -25,7 +25,7 @@ async function filesOf(path: string): Promise<string[]> {
   if (stats !== undefined && !stats.isDirectory()) return [path];
   // A path that is neither there nor a pattern is left to the reader of files, which says what is near to it.
   if (stats === undefined && !/[*?[\]{}!()]/.test(path)) return [path];
-  const { escapePath, glob } = await import('tinyglobby');
+  const { escapePath, glob } = await import('./check/glob.ts');
   const pattern = path.replaceAll('\\', '/').replace(/\/+$/, '');
   const below = pattern === '.' ? '' : `${escapePath(pattern)}/`;
   const names = await glob(stats === undefined ? pattern : `${below}**/*${ENDING}`, {

@@ -26,14 +26,22 @@ export function readOutputs(formats: readonly string[], sheets: readonly string[
       return { format: 'sheet', sheet: name, path };
     }),
   ];
-  const taken = new Map(inputs.filter((input) => input !== '-').map((input) => [resolve(input), `the input ${input}`]));
-  for (const output of outputs) {
-    const place = output.path === '-' ? '-' : resolve(output.path);
-    const other = taken.get(place);
-    if (other !== undefined) throw badInput('cli/output-twice', `${optionText(output)} would write over ${other}`, 'give each output a file of its own');
-    taken.set(place, place === '-' ? 'another output to standard output' : `the output ${optionText(output)}`);
-  }
+  refuseSamePlace(
+    outputs.map((output) => ({ path: output.path, option: optionText(output) })),
+    inputs,
+  );
   return outputs;
+}
+
+/** @throws BadInput when two outputs, or an output and an input, are the same file. */
+export function refuseSamePlace(outputs: readonly { readonly path: string; readonly option: string }[], inputs: readonly string[]): void {
+  const taken = new Map(inputs.filter((input) => input !== '-').map((input) => [resolve(input), `the input ${input}`]));
+  for (const { path, option } of outputs) {
+    const place = path === '-' ? '-' : resolve(path);
+    const other = taken.get(place);
+    if (other !== undefined) throw badInput('cli/output-twice', `${option} would write over ${other}`, 'give each output a file of its own');
+    taken.set(place, place === '-' ? 'another output to standard output' : `the output ${option}`);
+  }
 }
 
 /** An output as it was asked for: `--format json=plan.json`. */
@@ -42,7 +50,12 @@ export function optionText(output: Output): string {
   return output.path === '-' ? name : `${name}=${output.path}`;
 }
 
-function readArgument<Name extends string>(kind: 'format' | 'sheet', text: string, names: readonly Name[]): { readonly name: Name; readonly path: string } {
+/** Reads `NAME` or `NAME=PATH`; `-` stands for standard output. @throws BadInput for a name that is not known, with the nearest. */
+export function readArgument<Name extends string>(
+  kind: 'format' | 'sheet',
+  text: string,
+  names: readonly Name[],
+): { readonly name: Name; readonly path: string } {
   const equals = text.indexOf('=');
   const word = equals < 0 ? text : text.slice(0, equals);
   const path = equals < 0 ? '-' : text.slice(equals + 1);

@@ -11,25 +11,32 @@ export interface PartOptions {
   readonly set?: readonly string[];
 }
 
-/**
- * Reads one part file and plans it.
- * @throws BadInput when the file or the plant file cannot be read as a text.
- */
-export async function planFile(
-  file: string,
-  options: { readonly plant?: SourceText | undefined; readonly set?: readonly string[] | undefined; readonly wave?: boolean | undefined },
-  rulebook: Rulebook,
-  io: Io,
-): Promise<Planned> {
-  const part = await readText(file, io);
+/** What a part is planned with besides its own file. */
+export interface PlanSetting {
+  readonly rulebook: Rulebook;
+  readonly plant?: SourceText | undefined;
+  readonly set?: readonly string[] | undefined;
+  readonly wave?: boolean | undefined;
+}
+
+/** Plans the text of a part. */
+export function planText(part: SourceText, { rulebook, plant, set, wave }: PlanSetting): Planned {
   return planPart({
     part,
     rulebook,
     version: VERSION,
-    ...(options.plant === undefined ? {} : { plant: options.plant }),
-    ...(options.set === undefined ? {} : { set: options.set }),
-    ...(options.wave === undefined ? {} : { wave: options.wave }),
+    ...(plant === undefined ? {} : { plant }),
+    ...(set === undefined ? {} : { set }),
+    ...(wave === undefined ? {} : { wave }),
   });
+}
+
+/**
+ * Reads one part file and plans it.
+ * @throws BadInput when the file or the plant file cannot be read as a text.
+ */
+export async function planFile(file: string, options: Omit<PlanSetting, 'rulebook'>, rulebook: Rulebook, io: Io): Promise<Planned> {
+  return planText(await readText(file, io), { ...options, rulebook });
 }
 
 /** The plant file that `--plant` names, if any. @throws BadInput when it cannot be read, or is standard input like a part. */

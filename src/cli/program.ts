@@ -8,6 +8,7 @@ import { VERSION } from './version.ts';
 /** The commands, each loaded when it is asked for; the others are known by their summary. */
 const COMMANDS: readonly { readonly name: string; readonly summary: string; readonly load: () => Promise<CommandModule> }[] = [
   { name: 'plan', summary: 'a part description becomes a casting plan', load: () => import('./commands/plan.ts') },
+  { name: 'check', summary: 'findings only, for CI: parts, plants and the plans that lie beside them', load: () => import('./commands/check.ts') },
   {
     name: 'replan',
     summary: 'what another alloy, plant or field changes, part by part and for a whole library',

@@ -1,11 +1,13 @@
 import { randomBytes } from 'node:crypto';
+import { rmSync } from 'node:fs';
 import { open, realpath, rename, stat, unlink, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
+import { inBatches } from './batches.ts';
 import { fault, reason } from './files.ts';
 
 export interface WholeFile {
   readonly path: string;
-  /** Whole, or in pieces that are made as they are written. */
+  /** The text, or its pieces, which are then made while it is written. */
   readonly text: string | Iterable<string>;
 }
 
@@ -22,6 +24,7 @@ export function writeWhole(path: string, text: WholeFile['text']): Promise<void>
  */
 export async function writeTogether(files: readonly WholeFile[]): Promise<void> {
   const staged: Staged[] = [];
+  const release = onInterrupt();
   try {
     for (const file of files) staged.push(await blamed(file.path, 'nothing was changed', () => stage(file)));
     for (const [i, one] of staged.entries())
@@ -29,8 +32,29 @@ export async function writeTogether(files: readonly WholeFile[]): Promise<void> 
   } catch (error) {
     for (const one of staged) await one.discard();
     throw error;
+  } finally {
+    release();
   }
 }
+
+/** Files beside their targets, which are not to be left behind when the process is told to end. */
+const unfinished = new Set<string>();
+
+/** Until the function that it gives is called, an interrupt takes the unfinished files away before it ends the process. */
+function onInterrupt(): () => void {
+  const end = (signal: NodeJS.Signals): void => {
+    for (const name of unfinished) rmSync(name, { force: true });
+    release();
+    process.kill(process.pid, signal);
+  };
+  const release = (): void => {
+    for (const signal of SIGNALS) process.removeListener(signal, end);
+  };
+  for (const signal of SIGNALS) process.on(signal, end);
+  return release;
+}
+
+const SIGNALS = ['SIGINT', 'SIGTERM'] as const;
 
 /** A file that is complete but not in its place. */
 interface Staged {
@@ -46,24 +70,36 @@ async function stage({ path, text }: WholeFile): Promise<Staged> {
   if (there?.isDirectory() === true) throw Object.assign(new Error('a folder'), { code: 'EISDIR' });
   if (there !== undefined && !there.isFile()) return { path, settle: () => writeInto(target, text), discard: async () => undefined };
   const name = join(dirname(target), `.${basename(target)}.${randomBytes(6).toString('hex')}.tmp`);
-  const discard = (): Promise<void> => unlink(name).catch(() => undefined);
+  const discard = async (): Promise<void> => {
+    await unlink(name).catch(() => undefined);
+    unfinished.delete(name);
+  };
+  const settle = async (): Promise<void> => {
+    await rename(name, target);
+    unfinished.delete(name);
+  };
+  unfinished.add(name);
   const file = await open(name, 'wx', 0o666);
   try {
     if (there !== undefined) await file.chmod(there.mode & 0o777);
-    await writeFile(file, text);
+    await writeFile(file, pieces(text));
   } catch (error) {
     await discard();
     throw error;
   } finally {
     await file.close();
   }
-  return { path, settle: () => rename(name, target), discard };
+  return { path, settle, discard };
+}
+
+function pieces(text: WholeFile['text']): string | Iterable<string> {
+  return typeof text === 'string' ? text : inBatches(text);
 }
 
 async function writeInto(target: string, text: WholeFile['text']): Promise<void> {
   try {
     const file = await open(target, 'w');
-    await writeFile(file, text).finally(() => file.close());
+    await writeFile(file, pieces(text)).finally(() => file.close());
   } catch (error) {
     // A pipe whose reader has gone away is no fault, as on standard output.
     if ((error as NodeJS.ErrnoException).code !== 'EPIPE') throw error;

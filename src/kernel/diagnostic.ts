@@ -18,6 +18,14 @@ export interface Diagnostic {
   readonly values?: readonly string[];
   /** The item of a list that it concerns, such as hole `H1`. */
   readonly item?: string;
+  /** Somebody has accepted it: it is printed with the reason, and does not fail a run. */
+  readonly accepted?: Accepted;
+}
+
+/** Why a finding is accepted, and whether the part file says so or a baseline. */
+export interface Accepted {
+  readonly reason: string;
+  readonly where: 'part' | 'baseline';
 }
 
 /** Sorted by file, line, column, severity, code, message: the order in which every format prints them. */
@@ -47,12 +55,14 @@ export function sortDiagnostics(list: readonly Diagnostic[]): Diagnostic[] {
   return keyed.map((entry) => entry.diagnostic);
 }
 
-/**
- * A fingerprint that survives moved lines: code, item and the path in the file, not line numbers or figures.
- * FNV-1a over UTF-16 code units, 64 bits as hexadecimal.
- */
+/** A fingerprint that survives moved lines: code, item and the path in the file, not line numbers or figures. */
 export function fingerprint(diagnostic: Diagnostic): string {
-  const text = [diagnostic.code, diagnostic.item ?? '', diagnostic.at?.path ?? ''].join('\u0000');
+  return hashOf([diagnostic.code, diagnostic.item ?? '', diagnostic.at?.path ?? '']);
+}
+
+/** FNV-1a over UTF-16 code units of words, 64 bits as hexadecimal. */
+export function hashOf(words: readonly string[]): string {
+  const text = words.join('\u0000');
   let hash = 0xcbf29ce484222325n;
   for (let i = 0; i < text.length; i += 1) {
     hash ^= BigInt(text.charCodeAt(i));

@@ -1,35 +1,62 @@
-import type { Diagnostic } from '../kernel/diagnostic.ts';
-import { codeFrame } from './code-frame.ts';
+import type { Accepted, Diagnostic, Severity } from '../kernel/diagnostic.ts';
+import { type CodeFrame, codeFrame } from './code-frame.ts';
 import { wrap } from './columns.ts';
 import { type Palette, PLAIN } from './palette.ts';
 import { visible, visibleLine } from './visible.ts';
-import { countFindings, isWholeFile, placeText } from './words.ts';
+import { ACCEPTED_WHERE, countFindings, isWholeFile, placeText } from './words.ts';
 
 const WIDTH = 100;
+
+/** A finding as the terminal shows it. */
+export interface ShownFinding {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly message: string;
+  /** `valve.part.yaml:12:5`, or nothing. */
+  readonly place: string;
+  readonly frame?: CodeFrame | undefined;
+  readonly notes?: readonly string[] | undefined;
+  readonly fix?: string | undefined;
+  readonly accepted?: Accepted | undefined;
+  /** The file whose check gave it, where it stands in another one. */
+  readonly from?: string | undefined;
+}
 
 /**
  * Findings for a terminal, in the order given: `file:line:column: severity: message [code]`, the line with carets, why,
  * and what to do; the last line counts them. The same form serves findings of a plan and faults of an input file.
  */
 export function findingsText(list: readonly Diagnostic[], palette: Palette = PLAIN): string {
-  const blocks = list.map((diagnostic) => findingLines(diagnostic, palette).join('\n'));
+  const blocks = list.map((diagnostic) => findingText(shown(diagnostic), palette));
   return `${[...blocks, palette.strong(countFindings(list))].join('\n\n')}\n`;
 }
 
-function findingLines(diagnostic: Diagnostic, palette: Palette): string[] {
-  const paint = palette.severity[diagnostic.severity];
-  const place = diagnostic.at === undefined ? '' : `${visibleLine(placeText(diagnostic.at))}: `;
-  const lines = [
-    `${palette.strong(place)}${paint(`${diagnostic.severity}:`)} ${visible(diagnostic.message)} ${palette.faint(`[${visibleLine(diagnostic.code)}]`)}`,
-  ];
-  const frame = diagnostic.at === undefined || isWholeFile(diagnostic.at) ? undefined : codeFrame(diagnostic.at);
+/** One finding, without a line break at the end. */
+export function findingText(finding: ShownFinding, palette: Palette): string {
+  const { severity, frame, accepted } = finding;
+  const paint = palette.severity[severity];
+  const place = finding.place === '' ? '' : `${visibleLine(finding.place)}: `;
+  const head = accepted === undefined ? `${severity}:` : `${severity}, accepted:`;
+  const lines = [`${palette.strong(place)}${paint(head)} ${visible(finding.message)} ${palette.faint(`[${visibleLine(finding.code)}]`)}`];
   if (frame !== undefined) {
     if (frame.before !== undefined) lines.push(`  ${palette.faint(frame.before)}`);
     lines.push(`  ${frame.line}`, `  ${paint(frame.marks)}`);
   }
-  for (const note of diagnostic.notes ?? []) lines.push(...labelled('why', note));
-  if (diagnostic.fix !== undefined) lines.push(...labelled('do', diagnostic.fix));
-  return lines;
+  if (accepted !== undefined) lines.push(...labelled(`accepted ${ACCEPTED_WHERE[accepted.where]}`, accepted.reason));
+  for (const note of finding.notes ?? []) lines.push(...labelled('why', note));
+  if (finding.fix !== undefined) lines.push(...labelled('do', finding.fix));
+  if (finding.from !== undefined) lines.push(...labelled('from', finding.from));
+  return lines.join('\n');
+}
+
+function shown(diagnostic: Diagnostic): ShownFinding {
+  const { at } = diagnostic;
+  return { ...diagnostic, place: at === undefined ? '' : placeText(at), frame: at === undefined ? undefined : frameOf(diagnostic) };
+}
+
+/** The line that a finding points at, with carets; none for a finding about a whole file. */
+export function frameOf({ at }: Diagnostic): CodeFrame | undefined {
+  return at === undefined || isWholeFile(at) ? undefined : codeFrame(at);
 }
 
 function labelled(label: string, text: string): string[] {

@@ -104,6 +104,7 @@ function findingRecord(finding: Diagnostic) {
     ...(finding.at === undefined ? {} : { at: placeRecord(finding.at) }),
     ...(finding.notes === undefined ? {} : { notes: finding.notes }),
     ...(finding.fix === undefined ? {} : { fix: finding.fix }),
+    ...(finding.accepted === undefined ? {} : { accepted: finding.accepted }),
     values: finding.values ?? [],
     fingerprint: fingerprint(finding),
   };

@@ -1,3 +1,5 @@
+import { list, object, recordOf, ref, text } from './json-schema-parts.ts';
+
 /** The JSON Schema (2020-12) of what `--format json` writes, for one plan. */
 export function planJsonSchema(): object {
   return {
@@ -84,7 +86,13 @@ export function planJsonSchema(): object {
           values: list(text('Id of a value')),
           fingerprint: text('The same for the same finding when lines have moved and figures have changed'),
         },
-        { item: text(), at: ref('place'), notes: list(text('Why')), fix: text('What to do') },
+        {
+          item: text(),
+          at: ref('place'),
+          notes: list(text('Why')),
+          fix: text('What to do'),
+          accepted: object({ reason: text('Why the finding is accepted'), where: { enum: ['part', 'baseline'], description: 'Where that is written' } }),
+        },
       ),
       section: object({ title: text(), blocks: list({ oneOf: [ref('values'), ref('table'), ref('phrase'), ref('figure')] }) }),
       values: object({ kind: { const: 'values' }, ids: list(text('Id of a value')) }),
@@ -94,26 +102,4 @@ export function planJsonSchema(): object {
       cell: { oneOf: [text('As it is'), object({ value: text('Id of a value') }), object({ decision: text('Id of a decision') })] },
     },
   };
-}
-
-export type Schema = Readonly<Record<string, unknown>>;
-
-export function text(description?: string): Schema {
-  return description === undefined ? { type: 'string' } : { type: 'string', description };
-}
-
-export function list(items: Schema): Schema {
-  return { type: 'array', items };
-}
-
-export function ref(name: string): Schema {
-  return { $ref: `#/$defs/${name}` };
-}
-
-function recordOf(name: string, description: string): Schema {
-  return { type: 'object', additionalProperties: ref(name), description };
-}
-
-export function object(required: Readonly<Record<string, Schema>>, optional: Readonly<Record<string, Schema>> = {}): Schema {
-  return { type: 'object', properties: { ...required, ...optional }, required: Object.keys(required), additionalProperties: false };
 }

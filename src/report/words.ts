@@ -1,4 +1,4 @@
-import type { Diagnostic, Severity } from '../kernel/diagnostic.ts';
+import type { Accepted, Severity } from '../kernel/diagnostic.ts';
 import { SEVERITIES } from '../kernel/diagnostic.ts';
 import type { Place } from '../kernel/place.ts';
 import type { Status } from '../kernel/status.ts';
@@ -32,13 +32,19 @@ export function counted(count: number, word: string): string {
   return `${count} ${word}${count === 1 ? '' : 's'}`;
 }
 
-/** `2 errors, 1 warning`; `no findings` when there are none. */
-export function countFindings(list: readonly Diagnostic[]): string {
-  const parts = SEVERITIES.map((severity) => [severity, list.filter((d) => d.severity === severity).length] as [Severity, number])
+/** `2 errors, 1 warning, 1 accepted`; `no findings` when there are none. What is accepted is counted apart. */
+export function countFindings(list: readonly { readonly severity: Severity; readonly accepted?: Accepted | undefined }[]): string {
+  const open = (severity: Severity): number => list.filter((d) => d.severity === severity && d.accepted === undefined).length;
+  const accepted = list.filter((d) => d.accepted !== undefined).length;
+  const parts = SEVERITIES.map((severity) => [severity, open(severity)] as [Severity, number])
     .filter(([, count]) => count > 0)
     .map(([severity, count]) => counted(count, severity));
+  if (accepted > 0) parts.push(`${accepted} accepted`);
   return parts.length === 0 ? 'no findings' : parts.join(', ');
 }
+
+/** Where a finding was accepted, in words. */
+export const ACCEPTED_WHERE: Readonly<Record<Accepted['where'], string>> = { part: 'in the part file', baseline: 'in the baseline' };
 
 /** Whether a place is a whole file rather than a spot in it. */
 export function isWholeFile(place: Place): boolean {

@@ -30,6 +30,13 @@ export function buildPart(data: PartData, yaml: LocatedYaml): PartSpec {
     }),
     production: build.production(),
     pinned: new Map(Object.entries(data.pinned ?? {}).map(([id, text]) => [id, { id, text, at: yaml.place(['pinned', id]) }])),
+    accepted: (data.accepted ?? []).map(({ code, item, reason }, i) => ({
+      code,
+      ...present({ item }),
+      reason,
+      at: yaml.place(['accepted', i]),
+      codeAt: yaml.place(['accepted', i, 'code']),
+    })),
   };
 }
 

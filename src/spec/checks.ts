@@ -16,6 +16,7 @@ export function checkPart(draft: PartDraft, findings: Findings): void {
   checkSlides(draft, findings);
   checkPins(findings);
   checkCertificate(draft, findings);
+  checkAccepted(draft, findings);
   const { life, per_year: perYear } = draft.production ?? {};
   if (life !== undefined && perYear !== undefined && life.value < perYear.value) {
     const notes = ['The die is planned for less than one year.'];
@@ -85,6 +86,20 @@ function checkCertificate(draft: PartDraft, findings: Findings): void {
       fix: 'check the figures and their units',
       part: 'key',
     });
+}
+
+/** The same finding accepted twice would have two reasons. */
+function checkAccepted(draft: PartDraft, findings: Findings): void {
+  const seen = new Set<string>();
+  for (const [i, entry] of (draft.accepted ?? []).entries()) {
+    if (entry?.code === undefined) continue;
+    const key = JSON.stringify([entry.code, entry.item]);
+    if (seen.has(key)) {
+      const what = entry.item === undefined ? entry.code : `${entry.code} of ${printable(entry.item)}`;
+      findings.add('accepted-twice', ['accepted', i, 'code'], `${printable(what)} is accepted already`, { fix: 'keep one of the two, with one reason' });
+    }
+    seen.add(key);
+  }
 }
 
 /** The schema library passes over this one key of a free mapping; it must be as wrong as any other wrong name. */

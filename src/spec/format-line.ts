@@ -4,7 +4,7 @@ import type { Findings } from './findings.ts';
 import { type FileKind, VERSIONS } from './schema-parts.ts';
 
 /** Keys at the top of other kinds of file, by which a file without its first line is recognised. */
-const MARKS: Readonly<Record<FileKind, readonly string[]>> = { part: ['part', 'geometry', 'alloy'], plant: ['plant', 'machines'] };
+const MARKS: Readonly<Record<FileKind, readonly string[]>> = { part: ['part', 'geometry', 'alloy'], plant: ['plant', 'machines'], baseline: ['findings'] };
 
 /**
  * Checks the line `diewright: part/1`. False when the file is of another kind or version, so that holding it against
@@ -18,7 +18,7 @@ export function checkFormatLine(findings: Findings, kind: FileKind): boolean {
   const given = data['diewright'];
   if (given === wanted) return true;
   const report = (message: string, advice = fix): void => findings.add('wrong-format', ['diewright'], message, { fix: advice });
-  const [, otherKind, version] = /^(part|die|plant|project|plan|rule)\/(\d{1,6})$/.exec(typeof given === 'string' ? given : '') ?? [];
+  const [, otherKind, version] = /^(part|die|plant|project|plan|rule|baseline)\/(\d{1,6})$/.exec(typeof given === 'string' ? given : '') ?? [];
   if (otherKind === undefined) {
     report(typeof given === 'string' ? `"${printable(given)}" names no kind of file and version` : 'a kind of file and version is wanted here');
     return true;

@@ -1,5 +1,9 @@
 /** The only door of this folder: texts in, part and plant descriptions or findings out. */
+export type { BaselineEntry } from './baseline.ts';
+export { readBaseline } from './baseline.ts';
 export { CODES } from './codes.ts';
+export type { DecisionRecord, FindingRecord, PlanRecord, ValueRecord } from './committed-plan.ts';
+export { readCommittedPlans } from './committed-plan.ts';
 export { jsonSchema } from './json-schema.ts';
 export type * from './part.ts';
 export { ACROSS, COLD_SHUTS, FINISHES, HEAT_TREATMENTS, HOLE_KINDS, MARKETS, USES, WALL_SIDES } from './part.ts';

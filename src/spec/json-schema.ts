@@ -1,11 +1,14 @@
 import * as z from 'zod';
+import { baselineSchema } from './baseline.ts';
 import { partSchema } from './part-schema.ts';
 import { plantSchema } from './plant-schema.ts';
 import { type FileKind, VERSIONS } from './schema-parts.ts';
 
-/** The JSON Schema (2020-12) of part or plant files for editors, generated from the schema that the reader uses. */
+const SCHEMAS = { part: partSchema, plant: plantSchema, baseline: baselineSchema } as const satisfies Record<FileKind, unknown>;
+
+/** The JSON Schema (2020-12) of a kind of file for editors, generated from the schema that the reader uses. */
 export function jsonSchema(kind: FileKind): object {
-  const schema = kind === 'part' ? partSchema() : plantSchema();
+  const schema = SCHEMAS[kind]();
   const { $schema, ...rest } = z.toJSONSchema(schema, {
     target: 'draft-2020-12',
     io: 'input',

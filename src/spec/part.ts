@@ -151,6 +151,15 @@ export interface Pin {
   readonly at: Place;
 }
 
+/** A finding that the engineer lives with: its code, the item it is about if only one is meant, and why. */
+export interface Acceptance {
+  readonly code: string;
+  readonly item?: string;
+  readonly reason: string;
+  readonly at: Place;
+  readonly codeAt: Place;
+}
+
 /** A part description, read and checked. */
 export interface PartSpec {
   readonly source: SourceText;
@@ -175,4 +184,5 @@ export interface PartSpec {
   readonly machining: readonly MachinedFace[];
   readonly production: Production;
   readonly pinned: ReadonlyMap<string, Pin>;
+  readonly accepted: readonly Acceptance[];
 }

@@ -44,6 +44,10 @@ production: { per_year: 60000, life: 300000, hours_per_year: 4000 }
 
 # Decisions that are already taken are kept and judged; see: diewright list values
 # pinned: { machine.cavities: 1, gate.velocity: 42 m/s }
+
+# Findings that are accepted stay in the plan, with the reason, and do not fail a run; item may be left out.
+# accepted:
+#   - { code: hole/caution-depth, item: screws, reason: the core pins are kept as spares }
 `;
 
 export const STARTER_PLANT = `# yaml-language-server: $schema=plant.schema.json

@@ -6,10 +6,10 @@ import { STARTER_PART } from '../../src/spec/starters.ts';
 
 const BIN = resolve(import.meta.dirname, '../../bin/diewright.js');
 
-/** A folder of its own for one test file, with the starter part in it as `cover.part.yaml`. */
-export function makeFolder() {
+/** A folder of its own for one test file, with the starter part in it as `cover.part.yaml` unless other files are named. */
+export function makeFolder(files: Readonly<Record<string, string>> = { 'cover.part.yaml': STARTER_PART }) {
   const path = mkdtempSync(join(tmpdir(), 'diewright-test-'));
-  writeFileSync(join(path, 'cover.part.yaml'), STARTER_PART);
+  for (const [name, text] of Object.entries(files)) writeFileSync(join(path, name), text);
   return {
     path,
     file: (name: string) => join(path, name),
@@ -17,9 +17,9 @@ export function makeFolder() {
     read: (name: string) => readFileSync(join(path, name), 'utf8'),
     remove: () => rmSync(path, { recursive: true, force: true }),
     /** The built command, started in the folder, with nothing of this environment but what Node needs. */
-    run: (args: readonly string[], options: { readonly input?: string; readonly env?: Readonly<Record<string, string>> } = {}) => {
+    run: (args: readonly string[], options: { readonly input?: string; readonly env?: Readonly<Record<string, string>>; readonly cwd?: string } = {}) => {
       const { status, stdout, stderr } = spawnSync(process.execPath, [BIN, ...args], {
-        cwd: path,
+        cwd: join(path, options.cwd ?? '.'),
         encoding: 'utf8',
         input: options.input ?? '',
         env: { PATH: process.env['PATH'] ?? '', ...options.env },

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { XMLParser } from 'fast-xml-parser';
 import { describe, expect, test } from 'vitest';
 import { makeFolder } from './folder.ts';
@@ -47,6 +48,14 @@ describe('options', () => {
     expect((JSON.parse(pinned.out) as typeof plan).values['cost.per-part']?.value).toBeCloseTo(other.cost, 9);
     expect(json.counts.map(({ name }) => name)).toEqual(['1', '2', '4', '6', '8', '12', '16']);
     expect(json.counts.filter(({ lost }) => lost === '')).toHaveLength(1);
+  });
+
+  test('the JSON is as its schema says, with candidates and without', async () => {
+    const check = new Ajv2020({ strict: true, allErrors: true }).compile(JSON.parse((await runHere(['schema', 'options'])).out) as object);
+    for (const name of ['bearing-bracket', 'filter-manifold']) {
+      const { out } = await runHere(['options', part(name), '--alloys', 'AZ91D', '--format', 'json']);
+      expect(check(JSON.parse(out)), JSON.stringify(check.errors)).toBe(true);
+    }
   });
 
   test('other alloys and plants are lines of their own; a mass follows the density', async () => {

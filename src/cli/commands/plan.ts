@@ -122,5 +122,5 @@ async function write(
 }
 
 function isGrave(finding: Diagnostic, threshold: PlanOptions['failOn']): boolean {
-  return threshold !== 'never' && SEVERITIES.indexOf(finding.severity) <= SEVERITIES.indexOf(threshold);
+  return finding.accepted === undefined && threshold !== 'never' && SEVERITIES.indexOf(finding.severity) <= SEVERITIES.indexOf(threshold);
 }

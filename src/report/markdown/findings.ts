@@ -1,16 +1,32 @@
 import type { RootContent } from 'mdast';
 import type { Plan } from '../../engine/plan.ts';
 import type { Diagnostic } from '../../kernel/diagnostic.ts';
-import { placeText } from '../words.ts';
+import { ACCEPTED_WHERE, placeText } from '../words.ts';
 import { code, type Inline, item, list, paragraph, part, strong } from './nodes.ts';
 
 /** Every finding, in the plan's order: severity, code, place, message, why, what to do. */
 export function findingNodes(plan: Plan): RootContent[] {
-  return part('Findings', [plan.findings.length === 0 ? paragraph('None.') : list(plan.findings.map(findingItem))]);
+  const { findings } = plan;
+  return part('Findings', [
+    ...(findings.some(({ accepted }) => accepted !== undefined) ? [paragraph(ACCEPTED_STAY)] : []),
+    findings.length === 0 ? paragraph('None.') : list(findings.map(findingItem)),
+  ]);
 }
+
+/** Accepting is a word about a run, not about a hazard; a reader must not take it for more. */
+const ACCEPTED_STAY =
+  'An accepted finding stays in the plan, with its reason, and does not fail a run. Accepting takes no hazard away: the cautions hold as before, local codes and licensed practice prevail, and whoever reviews the plan reviews each acceptance too, above all where people can be hurt.';
 
 function findingItem(finding: Diagnostic) {
   const place: Inline[] = finding.at === undefined ? [] : [' at ', code(placeText(finding.at))];
-  const below = [...(finding.notes ?? []).map((note) => item([`Why: ${note}`])), ...(finding.fix === undefined ? [] : [item([`What to do: ${finding.fix}`])])];
-  return item([strong(finding.severity), ' ', code(finding.code), ...place, `: ${finding.message}`], ...(below.length === 0 ? [] : [list(below)]));
+  const { accepted } = finding;
+  const below = [
+    ...(accepted === undefined ? [] : [item([strong('Accepted'), ` ${ACCEPTED_WHERE[accepted.where]}: ${accepted.reason}`])]),
+    ...(finding.notes ?? []).map((note) => item([`Why: ${note}`])),
+    ...(finding.fix === undefined ? [] : [item([`What to do: ${finding.fix}`])]),
+  ];
+  return item(
+    [strong(accepted === undefined ? finding.severity : `${finding.severity}, accepted`), ' ', code(finding.code), ...place, `: ${finding.message}`],
+    ...(below.length === 0 ? [] : [list(below)]),
+  );
 }

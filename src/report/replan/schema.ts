@@ -1,4 +1,4 @@
-import { list, object, ref, type Schema, text } from '../plan-schema.ts';
+import { list, object, ref, type Schema, text } from '../json-schema-parts.ts';
 import { REPLAN_FORMAT } from './json.ts';
 
 const count: Schema = { type: 'integer', minimum: 0 };

@@ -130,8 +130,15 @@ function findings(plan: Plan): RootContent[] {
   return [
     paragraph(strong('Findings that the trial must answer')),
     list([
-      ...open.slice(0, MOST_FINDINGS).map((finding) => item([strong(finding.severity), ' ', code(finding.code), `: ${finding.message}. ${finding.fix ?? ''}`])),
+      ...open
+        .slice(0, MOST_FINDINGS)
+        .map((finding) => item([strong(severityText(finding)), ' ', code(finding.code), `: ${finding.message}. ${finding.fix ?? ''}`])),
       ...(more.length === 0 ? [] : [item(['With what to do, in the plan: ', ...more])]),
     ]),
   ];
+}
+
+/** Accepting a finding for a run answers nothing at the machine, so that the trial still looks at it. */
+function severityText({ severity, accepted }: Diagnostic): string {
+  return accepted === undefined ? severity : `${severity}, accepted`;
 }

@@ -1,6 +1,9 @@
 import { type BadInput, part, plant, text } from './make.ts';
 
 /** The line of the format, and keys, types and words of the file's shape. */
+/** The last line of the good part file. */
+const PINS = 'pinned: { machine.cavities: 1, gate.velocity: 42 m/s }\n';
+
 export const FIELDS: readonly BadInput[] = [
   text(
     'no line that names the kind of file',
@@ -134,5 +137,14 @@ export const FIELDS: readonly BadInput[] = [
   part('pinned nothing', 'pin-form', ['{ machine.cavities: 1,', '{ «machine.cavities: ,']),
   part('pin that names no plan value', 'pin-form', ['machine.cavities: 1', '«cavities: 1']),
   part('__proto__ as pin', 'pin-form', ['machine.cavities: 1', '«__proto__: 1']),
+  part('acceptance without a reason', 'missing-field', [PINS, `${PINS}accepted:\n  - «{ code: wall/ratio }\n`]),
+  part('acceptance with an empty reason', 'missing-field', [PINS, `${PINS}accepted: [{ code: wall/ratio, reason: «"" }]\n`]),
+  part('acceptance without a code', 'missing-field', [PINS, `${PINS}accepted: [«{ reason: agreed }]\n`]),
+  part('acceptance with a slip in a key', 'unknown-key', [PINS, `${PINS}accepted: [{ code: wall/ratio, «itme: H1, reason: agreed }]\n`]),
+  part('acceptance as a word', 'wrong-type', [PINS, `${PINS}accepted: «wall/ratio\n`]),
+  part('the same accepted twice', 'accepted-twice', [
+    PINS,
+    `${PINS}accepted: [{ code: wall/ratio, item: H1, reason: agreed }, { code: «wall/ratio, item: H1, reason: agreed later }]\n`,
+  ]),
   part('pins as list', 'wrong-type', ['{ machine.cavities: 1, gate.velocity: 42 m/s }', '«[machine.cavities]']),
 ];
