@@ -13,9 +13,8 @@ import type { Case } from './case.ts';
 import { Items } from './items.ts';
 import { Missing } from './missing.ts';
 import { Overlay } from './overlay.ts';
-import { placeOf } from './place-of.ts';
 import type { Decision, Unchecked } from './plan.ts';
-import { refusalFinding } from './refusal-finding.ts';
+import { addRangeFinding, refusalFinding } from './refusal-finding.ts';
 import { fullId, type TextId, type UnitOf, type ValueId, wordOf } from './vocabulary/index.ts';
 
 export type { Case, FirstPlan } from './case.ts';
@@ -54,6 +53,11 @@ export class Ledger {
   /** A ledger over this one to try something on: what is filed there does not touch this one. This one rests meanwhile. */
   fork(): Ledger {
     return new Ledger(this.given, this);
+  }
+
+  /** Work that comes to the same whenever the key is the same; here it is done. */
+  once(_key: string, work: () => void): void {
+    work();
   }
 
   /** A copy with all that has been recorded so far, to go on from there in a case that knows more. */
@@ -152,7 +156,7 @@ export class Ledger {
   ): Traced<O> {
     const id = fullId(options.id ?? formula.id, options.item);
     const { result, warnings } = applyFormula(formula, args, { id, ...(options.note === undefined ? {} : { note: options.note }) });
-    for (const message of warnings) this.#rangeFinding(`range/${formula.id}`, message, result);
+    for (const message of warnings) addRangeFinding(this.findings, `range/${formula.id}`, message, result);
     return this.put(result);
   }
 
@@ -163,7 +167,7 @@ export class Ledger {
     const word = wordOf(id);
     if (word === undefined || 'text' in word) throw new TypeError(`${id} is not in the vocabulary`);
     const { result, warnings } = readTable(table, column, axes, fullId(id, item), word.unit as UnitOf<K>);
-    for (const message of warnings) this.#rangeFinding(`range/${tableId}`, message, result);
+    for (const message of warnings) addRangeFinding(this.findings, `range/${tableId}`, message, result);
     return this.put(result);
   }
 
@@ -181,14 +185,6 @@ export class Ledger {
       if (error instanceof Refusal && error.code === 'table/no-figure') return undefined;
       throw error;
     }
-  }
-
-  /** An extrapolation is a warning; a figure taken at the end of its table is a note. Said once for each cause. */
-  #rangeFinding(code: string, message: string, value: Traced): void {
-    if (this.findings.some((known) => known.code === code && known.message === message)) return;
-    const at = placeOf(value);
-    const severity = value.range === 'extrapolated' ? 'warning' : 'note';
-    this.findings.push({ code, severity, message, fix: `treat ${value.id} as a guess, or pin it`, values: [value.id], ...(at === undefined ? {} : { at }) });
   }
 
   /** Fills a gap with a stated figure; it appears in the plan's list of assumptions. */

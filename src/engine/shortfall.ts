@@ -15,6 +15,8 @@ export function shortfall(tree: Tree, values: Bound): number | undefined {
     const taken = evaluate(left, values) === true ? right : (tree[3] as Tree);
     return shortfall(taken, values);
   }
+  // Of a bound that means none, such as 0.5 for a count, there is no share.
+  if (typeof right === 'number' && right < 1) return undefined;
   const [a, b] = [evaluate(left, values), evaluate(right, values)];
   if (typeof a !== 'number' || typeof b !== 'number' || !(a > 0) || !(b > 0)) return undefined;
   if (operation === '<=' || operation === '<') return a / b - 1;

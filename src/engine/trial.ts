@@ -1,10 +1,18 @@
 import { checkNumbers, type FormulaArguments, Refusal } from '../kernel/apply.ts';
 import { type Formula, type FormulaInput, type FormulaInputs, fillIn } from '../kernel/formula.ts';
+import type { Place } from '../kernel/place.ts';
 import { Traced } from '../kernel/traced.ts';
 import type { Unit } from '../kernel/units.ts';
 import { type AxisValue, readTable } from '../rulebook/lookup.ts';
 import { Ledger } from './ledger.ts';
-import { fullId, type UnitOf, type ValueId, wordOf } from './vocabulary/index.ts';
+import type { Decision } from './plan.ts';
+import { fullId, type TextId, type UnitOf, type ValueId, wordOf } from './vocabulary/index.ts';
+
+interface Filed {
+  readonly values: Traced[];
+  readonly texts: [TextId, string, { item?: string; at?: Place | undefined }][];
+  readonly decisions: Decision[];
+}
 
 /**
  * A ledger for trying candidates: the steps run on it as on any other and come to the same numbers, but no derivation is
@@ -14,10 +22,15 @@ export class Trial extends Ledger {
   /** Table figures read so far, for all forks of a trial. */
   readonly #read: Map<string, number>;
   override readonly explains = false;
+  /** What work of a key has filed, for all forks of a trial. */
+  readonly #filed: Map<string, Filed>;
+  /** Where filing is noted down while such work is done for the first time. */
+  #noting: Filed | undefined;
 
   constructor(from: Ledger) {
     super(from.given, from);
     this.#read = from instanceof Trial ? from.#read : new Map();
+    this.#filed = from instanceof Trial ? from.#filed : new Map();
   }
 
   override fork(): Trial {
@@ -30,7 +43,36 @@ export class Trial extends Ledger {
     const kept = pins.size > 0 && pins.has(traced.id) ? (this.pinnedValue(traced.id, traced.unit, traced) ?? traced) : traced;
     this.values.set(kept.id, kept);
     this.filedItems.note(kept.id);
+    this.#noting?.values.push(kept);
     return kept;
+  }
+
+  override setText(id: TextId, value: string, options: { item?: string; at?: Place | undefined } = {}): void {
+    super.setText(id, value, options);
+    this.#noting?.texts.push([id, value, options]);
+  }
+
+  override record(decision: Decision): void {
+    super.record(decision);
+    this.#noting?.decisions.push(decision);
+  }
+
+  /** Done once for all forks; the others are given what it came to. Such work may file, and nothing else. */
+  override once(key: string, work: () => void): void {
+    const known = this.#filed.get(key);
+    if (known === undefined) {
+      this.#noting = { values: [], texts: [], decisions: [] };
+      this.#filed.set(key, this.#noting);
+      work();
+      this.#noting = undefined;
+      return;
+    }
+    for (const value of known.values) {
+      this.values.set(value.id, value);
+      this.filedItems.note(value.id);
+    }
+    for (const [id, value, options] of known.texts) super.setText(id, value, options);
+    for (const decision of known.decisions) super.record(decision);
   }
 
   override apply<I extends FormulaInputs, O extends Unit>(

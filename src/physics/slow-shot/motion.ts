@@ -39,7 +39,7 @@ export const fastAcceleration = defineFormula({
   title: 'Acceleration to the fast shot',
   symbol: 'a',
   inputs: {
-    needed: { symbol: 'a_n', unit: 'm/s2', meaning: 'acceleration that the way from sleeve full to gate needs', range: [10, 1000] },
+    needed: { symbol: 'a_n', unit: 'm/s2', meaning: 'acceleration that the way from sleeve full to gate needs', range: [0, 1000], domain: 'not-negative' },
     usual: { symbol: 'a_u', unit: 'm/s2', meaning: 'usual acceleration', range: [50, 250] },
     greatest: { symbol: 'a_m', unit: 'm/s2', meaning: 'greatest acceleration of the range', range: [250, 500] },
   },

@@ -57,7 +57,8 @@ export function filePlunger(ledger: Ledger, plunger: Traced<'mm'>): void {
   fileFeeder(ledger);
   workStrip(ledger);
   workFace(ledger);
-  workRunnerLayout(ledger);
+  // Machine and pressure have no say in it.
+  ledger.once(`runner ${ledger.value('machine.cavities').value} ${ledger.value('clamp.feeder-diameter').value}`, () => workRunnerLayout(ledger));
 }
 
 /** The biscuit of a cold chamber has the plunger's diameter; a hot chamber's sprue is counted in the runner share. */

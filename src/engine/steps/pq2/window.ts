@@ -84,6 +84,8 @@ function waysIn(ledger: Ledger): void {
   if (velocity.value > 0) ledger.apply(gateArea, { volume, velocity, time: ledger.value('fill.time') }, { id: 'pq2.needed-gate-area' });
   const flow = ledger.apply(machineFlow, { ...line, pressure: ledger.value('pq2.pressure') }, { id: 'pq2.flow-at-pressure' });
   if (flow.value > 0) ledger.apply(fillTimeAtFlow, { cavities: ledger.value('machine.cavities'), volume, flow }, { id: 'pq2.needed-time' });
+  // The plungers of a machine are compared in a plan only, and without that there is nothing to choose by.
+  if (!ledger.explains) return;
   advisePlunger(ledger);
   choose(ledger, 'pq2.remedy');
 }
