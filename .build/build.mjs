@@ -71,7 +71,8 @@ function rewrite(pattern, by) {
 
 /**
  * src/cli/main.ts -> dist/cli.cjs, small; src/cli/program.ts -> dist/program.cjs, everything else as one script, but for
- * the drawing of figures, which brings a library for XML and is loaded when a figure is drawn (figure.cjs).
+ * the drawing of figures, which brings a library for XML and is loaded when a figure is drawn (figure.cjs), and for the
+ * library for CEL, which is loaded when there are house rules (expression.cjs).
  */
 async function buildCommandLine() {
   const provided = module(
@@ -84,9 +85,10 @@ async function buildCommandLine() {
     entryPoints: ['src/cli/program.ts'],
     outfile: 'dist/program.cjs',
     supported: { 'dynamic-import': false },
-    plugins: [provided, module('node:child_process', NO_CHILDREN), elsewhere(/\/report\/figure\/index\.ts$/, './figure.cjs')],
+    plugins: [provided, module('node:child_process', NO_CHILDREN), elsewhere(/\/report\/figure\/index\.ts$/, './figure.cjs'), elsewhere(/\/expression\.ts$/, './expression.cjs')],
   });
   await build({ ...bundled, format: 'cjs', entryPoints: ['src/report/figure/index.ts'], outfile: 'dist/figure.cjs' });
+  await build({ ...bundled, format: 'cjs', entryPoints: ['src/rulebook/expression.ts'], outfile: 'dist/expression.cjs' });
   writeFileSync(join(dist, 'program.cjs'), asFunction(ascii(readFileSync(join(dist, 'program.cjs'), 'utf8'))));
   const loader = readFileSync(join(root, '.build', 'load-program.cjs'), 'utf8');
   await build({ ...bundled, format: 'cjs', entryPoints: ['src/cli/main.ts'], outfile: 'dist/cli.cjs', plugins: [module(/\/program\.ts$/, loader)] });

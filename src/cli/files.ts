@@ -21,6 +21,11 @@ export async function readText(name: string, io: Io): Promise<SourceText> {
   return { name: shown, text: decode(bytes, shown) };
 }
 
+/** A text file by its path. @throws BadInput with one coded finding. */
+export function readFileText(path: string): SourceText {
+  return { name: path, text: decode(readFile(path), path) };
+}
+
 async function readStdin(io: Io, name: string): Promise<Buffer> {
   try {
     return await readLimited(io.stdin, name);

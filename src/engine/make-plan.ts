@@ -63,7 +63,14 @@ export function makePlan(given: Case, tool: Tool): Plan {
       ledger,
       cautions.flatMap((caution) => caution.source),
     ),
+    ...changesOf(given),
   };
+}
+
+/** Of the alloys only the one that this part is cast in bears on its plan. */
+function changesOf({ rulebook, alloy }: Case): Pick<Plan, 'changes'> {
+  const changes = (rulebook.changes ?? []).filter((change) => change.what !== 'alloy' || change.id === alloy.id);
+  return changes.length === 0 ? {} : { changes };
 }
 
 /** A pin that nothing used is a slip of the engineer's, and must not pass in silence. */

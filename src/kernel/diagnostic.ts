@@ -18,6 +18,8 @@ export interface Diagnostic {
   readonly values?: readonly string[];
   /** The item of a list that it concerns, such as hole `H1`. */
   readonly item?: string;
+  /** Where a rule that is not as built in comes from, such as `house rule rules/limits/clamp/use.yaml`. */
+  readonly rule?: string;
 }
 
 /** Sorted by file, line, column, severity, code, message: the order in which every format prints them. */

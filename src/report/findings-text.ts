@@ -29,6 +29,7 @@ function findingLines(diagnostic: Diagnostic, palette: Palette): string[] {
   }
   for (const note of diagnostic.notes ?? []) lines.push(...labelled('why', note));
   if (diagnostic.fix !== undefined) lines.push(...labelled('do', diagnostic.fix));
+  if (diagnostic.rule !== undefined) lines.push(...labelled('rule', diagnostic.rule));
   return lines;
 }
 

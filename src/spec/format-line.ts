@@ -4,7 +4,11 @@ import type { Findings } from './findings.ts';
 import { type FileKind, VERSIONS } from './schema-parts.ts';
 
 /** Keys at the top of other kinds of file, by which a file without its first line is recognised. */
-const MARKS: Readonly<Record<FileKind, readonly string[]>> = { part: ['part', 'geometry', 'alloy'], plant: ['plant', 'machines'] };
+const MARKS: Readonly<Record<FileKind, readonly string[]>> = {
+  part: ['part', 'geometry', 'alloy'],
+  plant: ['plant', 'machines'],
+  project: ['rules', 'adjusted', 'fail_on'],
+};
 
 /**
  * Checks the line `diewright: part/1`. False when the file is of another kind or version, so that holding it against

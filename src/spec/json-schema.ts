@@ -1,11 +1,12 @@
 import * as z from 'zod';
 import { partSchema } from './part-schema.ts';
 import { plantSchema } from './plant-schema.ts';
+import { projectSchema } from './project-schema.ts';
 import { type FileKind, VERSIONS } from './schema-parts.ts';
 
-/** The JSON Schema (2020-12) of part or plant files for editors, generated from the schema that the reader uses. */
+/** The JSON Schema (2020-12) of part, plant or project files for editors, generated from the schema that the reader uses. */
 export function jsonSchema(kind: FileKind): object {
-  const schema = kind === 'part' ? partSchema() : plantSchema();
+  const schema = { part: partSchema, plant: plantSchema, project: projectSchema }[kind]();
   const { $schema, ...rest } = z.toJSONSchema(schema, {
     target: 'draft-2020-12',
     io: 'input',

@@ -49,7 +49,7 @@ function byLibrary(text: string, uses: readonly Binding[], values: Bound): unkno
 function byTree(text: string, values: Bound): unknown {
   const tree = rulebook.conditions[text];
   if (tree === undefined) throw new Error(`no tree of "${text}"`);
-  return evaluate(tree, values);
+  return evaluate(tree as Tree, values);
 }
 
 const without = (values: Bound, name: string): Bound => Object.fromEntries(Object.entries(values).filter(([other]) => other !== name));

@@ -11,6 +11,10 @@ export function findingNodes(plan: Plan): RootContent[] {
 
 function findingItem(finding: Diagnostic) {
   const place: Inline[] = finding.at === undefined ? [] : [' at ', code(placeText(finding.at))];
-  const below = [...(finding.notes ?? []).map((note) => item([`Why: ${note}`])), ...(finding.fix === undefined ? [] : [item([`What to do: ${finding.fix}`])])];
+  const below = [
+    ...(finding.notes ?? []).map((note) => item([`Why: ${note}`])),
+    ...(finding.fix === undefined ? [] : [item([`What to do: ${finding.fix}`])]),
+    ...(finding.rule === undefined ? [] : [item([`Rule: ${finding.rule}`])]),
+  ];
   return item([strong(finding.severity), ' ', code(finding.code), ...place, `: ${finding.message}`], ...(below.length === 0 ? [] : [list(below)]));
 }
