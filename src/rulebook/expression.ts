@@ -22,7 +22,8 @@ function typed(uses: readonly Binding[]): Environment {
 let anyTypes: Environment | undefined;
 
 function untyped(): Environment {
-  anyTypes ??= new Environment({ unlistedVariablesAreDyn: true });
+  // A list of a name and a constant is one of two types to an environment that knows no types.
+  anyTypes ??= new Environment({ unlistedVariablesAreDyn: true, homogeneousAggregateLiterals: false });
   return anyTypes;
 }
 
