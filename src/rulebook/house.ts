@@ -88,17 +88,19 @@ function laid(rulebook: Rulebook, base: Rulebook, read: ReadRules, folder: RuleF
   const changes: Change[] = [...(rulebook.changes ?? [])];
   const fileOf = (what: RuleKind, id: string): string => inFolder(folder.name, read.written(what, id).file);
   const over = <T extends object>(what: keyof typeof SECTIONS): Readonly<Record<string, T>> => {
-    const own = read[SECTIONS[what]] as unknown as Readonly<Record<string, T & { readonly title?: string; readonly name?: string }>>;
+    const own = read[SECTIONS[what]] as unknown as Readonly<Record<string, T & { readonly title?: string; readonly name?: string; readonly why?: string }>>;
     const before = rulebook[SECTIONS[what]] as unknown as Readonly<Record<string, T>>;
     if (Object.keys(own).length === 0) return before;
     const marked = Object.entries(own).map(([id, record]): [string, T] => {
-      const { reason } = read.written(what, id);
+      const replaces = Object.hasOwn(base[SECTIONS[what]], id);
+      const { reason = record.why, gives = [] } = read.written(what, id);
       drop(changes, what, id);
       changes.push({
         what,
         id,
-        title: record.title ?? record.name ?? id,
-        change: Object.hasOwn(base[SECTIONS[what]], id) ? 'replaced' : 'added',
+        // Of a built-in alloy only what the record gives is another.
+        title: record.title ?? (replaces ? `${record.name}: ${gives.join(', ').replaceAll('_', ' ')}` : (record.name ?? id)),
+        change: replaces ? 'replaced' : 'added',
         file: fileOf(what, id),
         line: lineOf(read.place(what, id, [], 'key')),
         ...(reason === undefined ? {} : { reason }),
@@ -121,9 +123,9 @@ function laid(rulebook: Rulebook, base: Rulebook, read: ReadRules, folder: RuleF
 
 /** The properties of an alloy, those that the file gives marked with it: the others are as they were. */
 function markedProperties(read: ReadRules, id: string, house: string): Alloy['properties'] {
-  const { properties: given = [] } = read.written('alloy', id);
+  const { gives = [] } = read.written('alloy', id);
   const entries = Object.entries((read.alloys[id] as Alloy).properties);
-  return Object.fromEntries(entries.map(([name, property]) => [name, given.includes(name) ? { ...property, house } : property]));
+  return Object.fromEntries(entries.map(([name, property]) => [name, gives.includes(name) ? { ...property, house } : property]));
 }
 
 /** What a later folder replaces is no longer what the earlier one made of it. */

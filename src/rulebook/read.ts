@@ -21,8 +21,8 @@ export interface Written {
   readonly path: YamlPath;
   /** Why it takes the place of something built in, if the file says so. */
   readonly reason?: string;
-  /** Of a house's alloy: the properties that the file gives. */
-  readonly properties?: readonly string[];
+  /** Of a house's alloy: what the file gives of the record, properties by their names. */
+  readonly gives?: readonly string[];
   /** Of a table: for each of its rows the row of the file. */
   readonly rows?: readonly number[];
 }
@@ -152,7 +152,8 @@ function readAlloys(file: string, family: string, document: LocatedYaml, read: R
     );
   for (const alloy of Object.values(buildAlloys(written))) {
     const { reason } = written.alloys[alloy.id] ?? {};
-    const properties = Object.keys(partial?.alloys[alloy.id]?.properties ?? {});
-    read.keep('alloy', read.alloys, alloy.id, alloy, { file, path: ['alloys', alloy.id], properties, ...(reason === undefined ? {} : { reason }) });
+    const { reason: _reason, properties = {}, ...rest } = partial?.alloys[alloy.id] ?? {};
+    const gives = [...Object.keys(rest), ...Object.keys(properties)];
+    read.keep('alloy', read.alloys, alloy.id, alloy, { file, path: ['alloys', alloy.id], gives, ...(reason === undefined ? {} : { reason }) });
   }
 }

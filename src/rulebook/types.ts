@@ -34,7 +34,7 @@ export interface Change {
   /** The file that makes the change, as the rules folder is named by the user, and the line in it. */
   readonly file: string;
   readonly line: number;
-  /** Why; something that is added stands for itself. */
+  /** Why; of a limit that is added, what the limit itself says. */
   readonly reason?: string;
   /** What a limit was built in as, and what it is now. */
   readonly severity?: { readonly from: Limit['severity']; readonly to: Limit['severity'] | 'off' };

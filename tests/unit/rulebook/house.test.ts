@@ -90,7 +90,7 @@ describe('house rules over the built-in ones', () => {
 
   test('every change is kept with file, line and reason', () => {
     expect(made?.changes?.map(({ what, id, change, line, reason }) => [what, id, change, line, reason])).toEqual([
-      ['limit', 'wall/house', 'added', 1, undefined],
+      ['limit', 'wall/house', 'added', 1, 'because of this and that'],
       ['choice', 'cooling.medium', 'replaced', 2, 'one oil unit serves the whole hall'],
       ['table', 'draft/constant', 'replaced', 1, 'the dies of the house are polished along the draw'],
       ['caution', 'handling/house-gloves', 'added', 2, undefined],
