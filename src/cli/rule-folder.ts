@@ -1,4 +1,4 @@
-import { readdirSync, statSync } from 'node:fs';
+import { type Dirent, readdirSync, statSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import type { SourceText } from '../index.ts';
 import { badInput } from './fault.ts';
@@ -29,13 +29,21 @@ function isFolder(path: string): boolean {
 }
 
 function collect(folder: string, paths: string[], top: string): void {
-  for (const entry of readdirSync(folder, { withFileTypes: true })) {
+  for (const entry of entriesOf(folder)) {
     if (entry.name.startsWith('.')) continue;
     const path = join(folder, entry.name);
     // A link to a file is read; a link to a folder is not followed, for it may lead in a circle.
     if (entry.isDirectory()) collect(path, paths, top);
-    else if (/\.ya?ml$/i.test(entry.name) && statSync(path).isFile()) paths.push(path);
+    else if (/\.ya?ml$/i.test(entry.name)) paths.push(path);
     if (paths.length > MOST_FILES)
       throw badInput('rules/too-many-files', `${top} holds more than ${MOST_FILES} files`, 'name the folder that holds the rules, and no other one');
+  }
+}
+
+function entriesOf(folder: string): Dirent[] {
+  try {
+    return readdirSync(folder, { withFileTypes: true });
+  } catch (error) {
+    throw fault(folder, 'not-readable', `the folder cannot be read: ${reason(error)}`, 'check its permissions');
   }
 }
