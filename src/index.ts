@@ -11,7 +11,7 @@ import { explainInPlan, limitInPlan } from './report/in-plan-text.ts';
 import type { SheetName } from './report/sheet/names.ts';
 import { findAlloy } from './rulebook/alloys.ts';
 import { RULE_CODES } from './rulebook/codes.ts';
-import type { HouseRules, Laid, RuleFolder } from './rulebook/house.ts';
+import type { HouseRules, Laid } from './rulebook/house.ts';
 import type { RuleFileKind } from './rulebook/json-schema.ts';
 import type { Alloy, Rulebook } from './rulebook/types.ts';
 import { builtInPlant, CODES, type PartSpec, type PlantData, type PlantSpec, type ProjectSpec, readPart, readPlant } from './spec/index.ts';
@@ -49,9 +49,9 @@ export async function houseRulebook(base: Rulebook, house: HouseRules): Promise<
   return layHouseRules(base, house, HOUSE_WORDS);
 }
 
-/** Checks folders of house rules and runs the examples in them, without a part: how much was read and run, and every fault with its numbers. */
-export async function testRules(base: Rulebook, folders: readonly RuleFolder[]): Promise<Laid['read'] & Pick<Laid, 'diagnostics'>> {
-  const { read, diagnostics } = await houseRulebook(base, { folders });
+/** Checks house rules and adjustments and runs the examples in the rules, without a part: how much was read and run, and every fault with its numbers. */
+export async function testRules(base: Rulebook, house: HouseRules): Promise<Laid['read'] & Pick<Laid, 'diagnostics'>> {
+  const { read, diagnostics } = await houseRulebook(base, house);
   return { ...read, diagnostics };
 }
 

@@ -1,6 +1,18 @@
 import { existsSync } from 'node:fs';
 import { delimiter, dirname, join, relative, resolve, sep } from 'node:path';
-import { type Adjustment, FAIL_ON, type FailOn, loadRulebook, type ProjectSpec, type Rulebook, type RuleFolder, type SourceText } from '../index.ts';
+import {
+  type Adjustment,
+  FAIL_ON,
+  type FailOn,
+  type HouseRules,
+  houseRulebook,
+  loadRulebook,
+  type ProjectSpec,
+  type Rulebook,
+  readProject,
+  type SourceText,
+  testRules,
+} from '../index.ts';
 import { BadInput, badInput } from './fault.ts';
 import { readText } from './files.ts';
 import type { Io } from './io.ts';
@@ -125,6 +137,14 @@ export class Surroundings {
     return kept(this.#rulebooks, key, async () => houseRulesOf(rules.value, adjusted.value));
   }
 
+  /**
+   * Checks the house rules and adjustments that settings ask for, without a part, and runs the examples in them.
+   * @throws BadInput when a folder or file of them cannot be read.
+   */
+  async testRules({ rules, adjusted }: Settings): ReturnType<typeof testRules> {
+    return testRules(await loadRulebook(), await houseOf(rules.value, adjusted.value));
+  }
+
   /** The file that `--plant` names, standard input for `-`. */
   #plant(path: string): Promise<SourceText> {
     return kept(this.#plants, path, () => readText(path, this.io));
@@ -132,7 +152,6 @@ export class Surroundings {
 
   #project(path: string): Promise<ProjectSpec> {
     return kept(this.#projects, path, async () => {
-      const { readProject } = await import('../index.ts');
       const { project, diagnostics } = await readProject(await readText(path, this.io));
       if (project === undefined) throw new BadInput(diagnostics);
       return project;
@@ -140,11 +159,13 @@ export class Surroundings {
   }
 }
 
-async function houseRulesOf(rules: readonly Named[], adjusted: readonly Adjustment[]): Promise<Rulebook> {
+async function houseOf(rules: readonly Named[], adjusted: readonly Adjustment[]): Promise<HouseRules> {
   const { readRuleFolder } = await import('./rule-folder.ts');
-  const folders: RuleFolder[] = rules.map(({ name, at }) => ({ name, at, files: readRuleFolder(at) }));
-  const { houseRulebook } = await import('../index.ts');
-  const { rulebook, diagnostics } = await houseRulebook(await loadRulebook(), { folders, adjusted });
+  return { folders: rules.map(({ name, at }) => ({ name, at, files: readRuleFolder(at) })), adjusted };
+}
+
+async function houseRulesOf(rules: readonly Named[], adjusted: readonly Adjustment[]): Promise<Rulebook> {
+  const { rulebook, diagnostics } = await houseRulebook(await loadRulebook(), await houseOf(rules, adjusted));
   if (rulebook === undefined) throw new BadInput(diagnostics);
   return rulebook;
 }

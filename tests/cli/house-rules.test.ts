@@ -2,15 +2,19 @@ import { spawnSync } from 'node:child_process';
 import { cpSync, mkdirSync, readdirSync, readFileSync, symlinkSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import Ajv2020 from 'ajv/dist/2020.js';
+import { Command } from 'commander';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
+import { Context } from '../../src/cli/context.ts';
+import { checkHouseRules } from '../../src/cli/rule-check.ts';
 import { readRuleFolder } from '../../src/cli/rule-folder.ts';
+import { Surroundings } from '../../src/cli/settings.ts';
 import { loadRulebook, testRules } from '../../src/index.ts';
 import { STARTER_RULE } from '../../src/rulebook/starter.ts';
 import { STARTER_PROJECT } from '../../src/spec/starters.ts';
 import { GOOD_ALLOY, GOOD_CAUTION, GOOD_CHOICE, GOOD_SOURCES, GOOD_TABLE } from '../unit/rulebook/bad-rules/make.ts';
 import { makeFolder } from './folder.ts';
-import { runHere } from './run-here.ts';
+import { noIo, runHere } from './run-here.ts';
 
 const EXAMPLE = resolve(import.meta.dirname, '../../examples/house-rules');
 const CLI = resolve(import.meta.dirname, '../../dist/cli.cjs');
@@ -35,7 +39,9 @@ const planned = (args: readonly string[]) => JSON.parse(folder.run(['plan', ...a
 
 describe('the worked example of the repository', () => {
   test('its rules are sound and their examples come out as they say', async () => {
-    const { diagnostics, rules, examples } = await testRules(await loadRulebook(), [{ name: 'rules', files: readRuleFolder(join(EXAMPLE, 'rules')) }]);
+    const { diagnostics, rules, examples } = await testRules(await loadRulebook(), {
+      folders: [{ name: 'rules', files: readRuleFolder(join(EXAMPLE, 'rules')) }],
+    });
     expect(diagnostics).toEqual([]);
     expect([rules, examples]).toEqual([2, 8]);
   });
@@ -106,6 +112,49 @@ describe('house rules of every kind', () => {
   test('an alloy with little more than a density is planned as far as its figures go', () => {
     const { code, err } = folder.run(['plan', 'mine.part.yaml', '--rules', 'all', '--fail-on', 'never', '-q']);
     expect([code, err]).toEqual([0, '']);
+  });
+});
+
+describe('a check of the rules alone', () => {
+  const check = async (inputs: readonly string[], rules?: readonly string[]) => {
+    let [out, err] = ['', ''];
+    const io = {
+      ...noIo(),
+      out: {
+        isTTY: false,
+        write: (text: string) => {
+          out += text;
+        },
+      },
+      err: {
+        isTTY: false,
+        write: (text: string) => {
+          err += text;
+        },
+      },
+    };
+    const surroundings = new Surroundings(rules === undefined ? {} : { rules }, io);
+    const code = await checkHouseRules(surroundings, inputs, new Context(io, new Command()));
+    return { code, out, err };
+  };
+
+  test('sound ones: how much was read and run', async () => {
+    const { code, out, err } = await check([folder.file(PART)]);
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toMatch(/rules, .*diewright\.yaml: 4 files, 2 rules with conditions; all 8 examples come out as they say\n$/);
+  });
+
+  test('an example that lies: which, with its numbers', async () => {
+    mkdirSync(folder.file('lying/limits/clamp'), { recursive: true });
+    folder.write('lying/limits/clamp/house-use.yaml', STARTER_RULE.replace('f: 3500, rated: 4000 }, holds: false', 'f: 3100, rated: 4000 }, holds: false'));
+    const { code, out, err } = await check([], [folder.file('lying')]);
+    expect([code, out]).toEqual([2, '']);
+    expect(err).toMatch(/house-use\.yaml:\d+:5: error: f = 3100, rated = 4000 holds, but the example says that it does not \[rules\/example\]/);
+    expect(err).toContain('require: f <= 0.8 * rated gives true');
+  });
+
+  test('none set', async () => {
+    await expect(check([folder.file('cover.part.yaml')])).rejects.toThrow('no house rules are set');
   });
 });
 
