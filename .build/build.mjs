@@ -23,6 +23,7 @@ const SCRIPTS = [
   { source: 'src/report/figure/index.ts', name: 'figure' },
   { source: 'src/report/check/junit.ts', name: 'junit' },
   { source: 'src/cli/check/glob.ts', name: 'glob' },
+  { source: 'src/rulebook/expression.ts', name: 'expression' },
 ];
 
 rmSync(dist, { recursive: true, force: true });

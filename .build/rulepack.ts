@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
-import { wordOf } from '../src/engine/vocabulary/index.ts';
+import { VOCABULARY, wordOf } from '../src/engine/vocabulary/index.ts';
 import type { Diagnostic } from '../src/kernel/diagnostic.ts';
 import type { SourceText } from '../src/kernel/place.ts';
 import { type Compiled, compileRulebook } from '../src/rulebook/compile.ts';
@@ -17,7 +17,7 @@ export function readRules(folder: string): SourceText[] {
 }
 
 export function compileFolder(folder: string): Compiled {
-  return compileRulebook(readRules(folder), wordOf, compilePlant);
+  return compileRulebook(readRules(folder), wordOf, compilePlant, Object.keys(VOCABULARY));
 }
 
 export function describe(diagnostic: Diagnostic): string {

@@ -12,8 +12,10 @@ import { FINDING_CODES } from './report/finding-codes.ts';
 import { explainInPlan, limitInPlan } from './report/in-plan-text.ts';
 import type { SheetName } from './report/sheet/names.ts';
 import { findAlloy } from './rulebook/alloys.ts';
+import { RULE_CODES } from './rulebook/codes.ts';
+import type { HouseRules, Laid } from './rulebook/house.ts';
 import type { Alloy, Rulebook } from './rulebook/types.ts';
-import { builtInPlant, CODES, type PartSpec, type PlantData, type PlantSpec, readPart, readPlant } from './spec/index.ts';
+import { builtInPlant, CODES, type PartSpec, type PlantData, type PlantSpec, type ProjectSpec, readPart, readPlant } from './spec/index.ts';
 import { setFields } from './spec/set-field.ts';
 
 export * from './check.ts';
@@ -29,11 +31,36 @@ export { listJson, listText } from './report/list-text.ts';
 export type { Palette } from './report/palette.ts';
 export { SHEETS, type SheetName } from './report/sheet/names.ts';
 export { visibleLine } from './report/visible.ts';
+export type { Adjustment } from './rulebook/adjust.ts';
+export type { HouseRules, Laid, RuleFolder } from './rulebook/house.ts';
 export type { Rulebook } from './rulebook/types.ts';
+export { SCHEMAS, type SchemaName, STARTERS, type StarterName, schemaText, starterText } from './schemas.ts';
+export { FAIL_ON, type FailOn, type ProjectSpec } from './spec/index.ts';
 
 /** The built-in tables, choices, limits, cautions, alloys and bibliography. */
 export async function loadRulebook(): Promise<Rulebook> {
   return (await import('./rulebook/builtin.ts')).builtinRulebook();
+}
+
+/**
+ * A rulebook with house rules laid over it and limits adjusted; everything in them is checked as the built-in rules are,
+ * their examples are run, and every fault is reported at its place.
+ */
+export async function houseRulebook(base: Rulebook, house: HouseRules): Promise<Laid> {
+  const { layHouseRules } = await import('./rulebook/house.ts');
+  const { HOUSE_WORDS } = await import('./engine/house-words.ts');
+  return layHouseRules(base, house, HOUSE_WORDS);
+}
+
+/** Checks house rules and adjustments and runs the examples in the rules, without a part: how much was read and run, and every fault with its numbers. */
+export async function testRules(base: Rulebook, house: HouseRules): Promise<Laid['read'] & Pick<Laid, 'diagnostics'>> {
+  const { read, diagnostics } = await houseRulebook(base, house);
+  return { ...read, diagnostics };
+}
+
+/** Reads the text of a project file. */
+export async function readProject(source: SourceText): Promise<{ readonly project?: ProjectSpec; readonly diagnostics: readonly Diagnostic[] }> {
+  return (await import('./spec/read-project.ts')).readProject(source);
 }
 
 export interface PlanRequest {
@@ -171,24 +198,26 @@ export function explain(rulebook: Rulebook, id: string): { readonly text: string
   const entries = findEntries(rulebook, id);
   const range = id.startsWith('range/') ? findEntries(rulebook, id.slice('range/'.length)) : [];
   // A quantity is read in the same way for a file and for `calc`.
-  const meaning = codes[id] ?? codes[id.replace(/^calc\//, 'spec/')] ?? (range.length > 0 ? codes['range/…'] : undefined);
+  const meaning = codes[id] ?? codes[id.replace(/^(calc|rules)\//, 'spec/')] ?? (range.length > 0 ? codes['range/…'] : undefined);
   const parts = [
-    ...(entries.length === 0 ? [] : [entriesText(entries)]),
+    ...(entries.length === 0 ? [] : [entriesText(entries, rulebook.changes)]),
     ...(meaning === undefined ? [] : [codeText(id, meaning)]),
-    ...(range.length === 0 ? [] : [entriesText(range)]),
+    ...(range.length === 0 ? [] : [entriesText(range, rulebook.changes)]),
   ];
   return parts.length === 0 ? { near: nearIds(rulebook, id, Object.keys(codes)) } : { text: parts.join('\n') };
 }
 
 /** What an id comes to in a plan: the derivation of a value, a decision, how a limit came out; undefined when it holds nothing of it. */
 export function explainIn(plan: Plan, rulebook: Rulebook, id: string): string | undefined {
-  const limit = Object.hasOwn(rulebook.limits, id) ? rulebook.limits[id] : undefined;
+  const limits = { ...rulebook.limits, ...rulebook.switchedOff };
+  const limit = Object.hasOwn(limits, id) ? limits[id] : undefined;
   return limit === undefined ? explainInPlan(plan, id) : limitInPlan(plan, limit);
 }
 
 /** Every code of a finding that is not a limit's, and what it means. */
 export function findingCodes(): Readonly<Record<string, string>> {
-  return { ...Object.fromEntries(Object.entries(CODES).map(([code, meaning]) => [`spec/${code}`, meaning])), ...FINDING_CODES };
+  const under = (prefix: string, codes: Readonly<Record<string, string>>) => Object.entries(codes).map(([code, meaning]) => [`${prefix}/${code}`, meaning]);
+  return { ...Object.fromEntries([...under('spec', CODES), ...under('rules', RULE_CODES)]), ...FINDING_CODES };
 }
 
 /** What is built in; machines come from the plant. */
@@ -198,28 +227,4 @@ export function list(
 ): { readonly listing?: Listing; readonly diagnostics: readonly Diagnostic[] } {
   const { plant, diagnostics } = plantOf(given.rulebook, given.plant);
   return plant === undefined ? { diagnostics } : { listing: listing(name, { rulebook: given.rulebook, plant }, given.filter), diagnostics };
-}
-
-export const SCHEMAS = ['part', 'plant', 'plan', 'replan', 'options', 'rule', 'findings', 'baseline'] as const;
-export type SchemaName = (typeof SCHEMAS)[number];
-
-/** A JSON Schema (2020-12) as text. */
-export async function schemaText(name: SchemaName): Promise<string> {
-  const { jsonText } = await import('./report/json-text.ts');
-  if (name === 'plan') return jsonText((await import('./report/plan-schema.ts')).planJsonSchema());
-  if (name === 'replan') return jsonText((await import('./report/replan/schema.ts')).replanJsonSchema());
-  if (name === 'options') return jsonText((await import('./report/options/json-schema.ts')).optionsJsonSchema());
-  if (name === 'rule') return jsonText((await import('./rulebook/json-schema.ts')).ruleJsonSchema());
-  if (name === 'findings') return jsonText((await import('./report/check/json-schema.ts')).findingsJsonSchema());
-  return jsonText((await import('./spec/index.ts')).jsonSchema(name));
-}
-
-export const STARTERS = ['part', 'plant', 'rule'] as const;
-export type StarterName = (typeof STARTERS)[number];
-
-/** A commented file to begin from. */
-export async function starterText(name: StarterName): Promise<string> {
-  if (name === 'rule') return (await import('./rulebook/starter.ts')).STARTER_RULE;
-  const { STARTER_PART, STARTER_PLANT } = await import('./spec/starters.ts');
-  return name === 'part' ? STARTER_PART : STARTER_PLANT;
 }

@@ -1,13 +1,14 @@
 import type { Planned, Rulebook, SourceText } from '../index.ts';
 import { planPart } from '../index.ts';
-import { BadInput, badInput } from './fault.ts';
+import { BadInput } from './fault.ts';
 import { readText } from './files.ts';
 import type { Io } from './io.ts';
+import type { CommonOptions } from './setting-options.ts';
+import type { Ground } from './settings.ts';
 import { VERSION } from './version.ts';
 
 /** The options of every command that reads a part. */
-export interface PartOptions {
-  readonly plant?: string;
+export interface PartOptions extends CommonOptions {
   readonly set?: readonly string[];
 }
 
@@ -32,18 +33,16 @@ export function planText(part: SourceText, { rulebook, plant, set, wave }: PlanS
 }
 
 /**
- * Reads one part file and plans it.
- * @throws BadInput when the file or the plant file cannot be read as a text.
+ * Reads one part file and plans it on the ground of its settings.
+ * @throws BadInput when the file cannot be read as a text.
  */
-export async function planFile(file: string, options: Omit<PlanSetting, 'rulebook'>, rulebook: Rulebook, io: Io): Promise<Planned> {
-  return planText(await readText(file, io), { ...options, rulebook });
-}
-
-/** The plant file that `--plant` names, if any. @throws BadInput when it cannot be read, or is standard input like a part. */
-export async function readPlantFile(options: PartOptions, parts: readonly string[], io: Io): Promise<SourceText | undefined> {
-  const stdin = [...parts, options.plant].filter((name) => name === '-').length;
-  if (stdin > 1) throw badInput('cli/input-twice', 'standard input can be read once only', 'name files for the others');
-  return options.plant === undefined ? undefined : readText(options.plant, io);
+export async function planFile(
+  file: string,
+  { set, wave }: { readonly set?: readonly string[] | undefined; readonly wave?: boolean | undefined },
+  { rulebook, plant }: Pick<Ground, 'rulebook' | 'plant'>,
+  io: Io,
+): Promise<Planned> {
+  return planText(await readText(file, io), { rulebook, plant, set, wave });
 }
 
 /** The plan, or its faults thrown. */

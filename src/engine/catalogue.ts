@@ -30,7 +30,7 @@ export function findEntries(rulebook: Rulebook, id: string): Entry[] {
   if (formula !== undefined) entries.push({ kind: 'formula', formula });
   const choice = own(rulebook.choices, id);
   if (choice !== undefined) entries.push({ kind: 'choice', choice });
-  const limit = own(rulebook.limits, id);
+  const limit = own(rulebook.limits, id) ?? own(rulebook.switchedOff ?? {}, id);
   if (limit !== undefined) entries.push({ kind: 'limit', limit });
   const caution = own(rulebook.cautions, id);
   if (caution !== undefined) entries.push({ kind: 'caution', caution });

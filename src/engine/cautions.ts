@@ -24,6 +24,7 @@ export function collectCautions(ledger: Ledger): PlannedCaution[] {
       because: caution.when === 'true' ? [] : caution.uses.map((use) => use.id),
       status: weakest(caution.status),
       source: caution.source,
+      ...(caution.house === undefined ? {} : { house: caution.house }),
     });
   }
   return list;

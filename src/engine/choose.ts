@@ -40,25 +40,24 @@ export function choose(ledger: Ledger, tableId: string, item?: string): Decision
     .slice(1)
     .filter((other) => other.choose !== row.choose)
     .map((other) => ({ value: other.choose, because: other.because }));
-  let decision: Decision = { ...common, kind: 'choice', value: row.choose, because: row.because, alternatives };
+  const because = table.house === undefined ? row.because : `${row.because} (house rules: ${table.house})`;
+  let decision: Decision = { ...common, kind: 'choice', value: row.choose, because, alternatives };
 
   const pin = pinOf(ledger, tableId, item);
   if (pin !== undefined) {
     ledger.usedPins.add(pin.id);
     const words = wordsOf(table);
     if (words.includes(pin.text)) {
-      const because =
-        pin.text === row.choose
-          ? `pinned by the engineer; the table agrees: ${row.because}`
-          : `pinned by the engineer; the table says ${row.choose}: ${row.because}`;
+      const pinned =
+        pin.text === row.choose ? `pinned by the engineer; the table agrees: ${because}` : `pinned by the engineer; the table says ${row.choose}: ${because}`;
       decision = {
         ...common,
         kind: 'pinned',
         status: 'source',
         source: ['PART'],
         value: pin.text,
-        because,
-        alternatives: pin.text === row.choose ? alternatives : [{ value: row.choose, because: row.because }],
+        because: pinned,
+        alternatives: pin.text === row.choose ? alternatives : [{ value: row.choose, because }],
         at: pin.at,
       };
     } else {
@@ -102,7 +101,10 @@ function pinnedWithout(ledger: Ledger, table: Choice, id: string, tableId: strin
 export function wordFor(ledger: Ledger, tableId: string, values: Bound, item?: string): string | undefined {
   const table = tableOf(ledger, tableId);
   const pin = pinOf(ledger, tableId, item)?.text;
-  return pin !== undefined && wordsOf(table).includes(pin) ? pin : firstHolding(ledger, table, values)[0]?.choose;
+  if (pin !== undefined && wordsOf(table).includes(pin)) return pin;
+  // A table of house rules may use facts of the part besides these numbers.
+  const known = table.house === undefined ? values : { ...bind(ledger, table.uses, item).values, ...values };
+  return firstHolding(ledger, table, known)[0]?.choose;
 }
 
 function tableOf(ledger: Ledger, id: string): Choice {

@@ -5,5 +5,5 @@ import type { Rulebook } from '../rulebook/types.ts';
 export function evaluated(rulebook: Rulebook, expression: string, values: Bound): Value | undefined {
   const tree = rulebook.conditions[expression];
   if (tree === undefined) throw new TypeError(`the rulebook was compiled without the expression "${expression}"`);
-  return evaluate(tree, values);
+  return typeof tree === 'function' ? tree(values) : evaluate(tree, values);
 }

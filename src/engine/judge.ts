@@ -3,10 +3,11 @@ import { formatNumber } from '../kernel/format.ts';
 import type { Place } from '../kernel/place.ts';
 import { printTraced } from '../kernel/traced.ts';
 import { parseTemplate } from '../rulebook/template.ts';
-import type { Limit, Rulebook } from '../rulebook/types.ts';
+import type { Binding, Limit, Rulebook } from '../rulebook/types.ts';
 import { type Bindings, bind } from './bind.ts';
 import { evaluated } from './evaluated.ts';
 import type { Ledger } from './ledger.ts';
+import { placeOf } from './place-of.ts';
 import type { Judged } from './plan.ts';
 import { wordOf } from './vocabulary/index.ts';
 
@@ -76,9 +77,7 @@ export function judge(ledger: Ledger, limit: Limit, item?: string): Verdict {
   const holds = applies === undefined ? undefined : evaluated(rulebook, limit.require, bound.values);
   if (holds === undefined) return { kind: 'open', missing: 'the condition could not be evaluated' };
   if (holds === true) return { kind: 'pass' };
-  const pointed = limit.uses.find((use) => use.id === limit.at)?.name;
-  const names = [...(pointed === undefined ? [] : [pointed]), ...limit.uses.map((use) => use.name)];
-  const at = firstPlace(bound, names) ?? ledger.part.at;
+  const at = placePointedAt(ledger, limit, item) ?? firstPlace(bound, limit.uses) ?? ledger.part.at;
   return {
     kind: 'fail',
     finding: {
@@ -90,12 +89,27 @@ export function judge(ledger: Ledger, limit: Limit, item?: string): Verdict {
       fix: fill(rulebook, limit.fix, bound),
       values: bound.numbers.map((value) => value.id),
       ...(item === undefined ? {} : { item }),
+      ...ruleOf(limit),
     },
   };
 }
 
-function firstPlace(bound: Bindings, names: readonly string[]): Place | undefined {
-  for (const name of names) {
+/** What to say of the origin of a rule that is not as built in. */
+function ruleOf({ house, regraded, severity }: Limit): { readonly rule?: string } {
+  if (house !== undefined) return { rule: `house rules: ${house}` };
+  return regraded === undefined ? {} : { rule: `re-graded from ${regraded.from} to ${severity} by ${regraded.by}` };
+}
+
+/** The place of the value that the rule points at, which need not be one that it judges by. */
+function placePointedAt(ledger: Ledger, { at }: Limit, item: string | undefined): Place | undefined {
+  if (at === undefined) return undefined;
+  const id = item !== undefined && (ledger.values.has(`${at}[${item}]`) || ledger.texts.has(`${at}[${item}]`)) ? `${at}[${item}]` : at;
+  const value = ledger.values.get(id);
+  return value === undefined ? ledger.textPlaces.get(id) : placeOf(value);
+}
+
+function firstPlace(bound: Bindings, uses: readonly Binding[]): Place | undefined {
+  for (const { name } of uses) {
     const place = bound.place(name);
     if (place !== undefined) return place;
   }

@@ -1,8 +1,9 @@
 import { formatQuantity } from '../kernel/format.ts';
 import { otherwiseOf } from '../kernel/formula.ts';
 import { FORMULAS } from '../physics/index.ts';
-import type { Axis, Rulebook } from '../rulebook/types.ts';
+import type { Axis, Limit, Rulebook } from '../rulebook/types.ts';
 import type { PlantSpec } from '../spec/index.ts';
+import { hereInShort } from './changes.ts';
 import type { Word } from './vocabulary/define.ts';
 import { VOCABULARY } from './vocabulary/index.ts';
 
@@ -33,11 +34,12 @@ type Build = (given: { readonly rulebook: Rulebook; readonly plant: PlantSpec })
 
 const BUILD: Readonly<Record<ListingName, Build>> = {
   alloys: ({ rulebook }) => ({
-    columns: ['id', 'family', 'chamber', 'designations'],
+    columns: ['id', 'family', 'chamber', 'here', 'designations'],
     rows: Object.values(rulebook.alloys).map((alloy) => ({
       id: alloy.id,
       family: alloy.family,
       chamber: alloy.chamber.allows,
+      here: hereInShort(rulebook, 'alloy', alloy.id),
       designations: alloy.designations.filter((d) => d.near !== true).map((d) => `${d.system} ${d.code}`),
     })),
   }),
@@ -65,24 +67,37 @@ const BUILD: Readonly<Record<ListingName, Build>> = {
     })),
   }),
   tables: ({ rulebook }) => ({
-    columns: ['id', 'title', 'axes', 'gives'],
+    columns: ['id', 'here', 'title', 'axes', 'gives'],
     rows: Object.values(rulebook.tables).map((table) => ({
       id: table.id,
+      here: hereInShort(rulebook, 'table', table.id),
       title: table.title,
       axes: table.axes.map(axisText),
       gives: table.gives.map((column) => column.name),
     })),
   }),
   rules: ({ rulebook }) => ({
-    columns: ['id', 'kind', 'when broken', 'title'],
+    columns: ['id', 'kind', 'when broken', 'here', 'title'],
     rows: [
-      ...Object.values(rulebook.limits).map((limit) => ({ id: limit.id, kind: 'limit', 'when broken': limit.severity, title: limit.title })),
-      ...Object.values(rulebook.cautions).map((caution) => ({ id: caution.id, kind: 'caution', 'when broken': '', title: caution.title })),
+      ...Object.values(rulebook.limits).map((limit) => limitRow(rulebook, limit, limit.severity)),
+      ...Object.values(rulebook.switchedOff ?? {}).map((limit) => limitRow(rulebook, limit, 'off')),
+      ...Object.values(rulebook.cautions).map(({ id, title }) => ({
+        id,
+        kind: 'caution',
+        'when broken': '',
+        here: hereInShort(rulebook, 'caution', id),
+        title,
+      })),
     ],
   }),
   choices: ({ rulebook }) => ({
-    columns: ['id', 'title', 'words'],
-    rows: Object.values(rulebook.choices).map((choice) => ({ id: choice.id, title: choice.title, words: [...new Set(choice.rows.map((row) => row.choose))] })),
+    columns: ['id', 'here', 'title', 'words'],
+    rows: Object.values(rulebook.choices).map((choice) => ({
+      id: choice.id,
+      here: hereInShort(rulebook, 'choice', choice.id),
+      title: choice.title,
+      words: [...new Set(choice.rows.map((row) => row.choose))],
+    })),
   }),
   values: () => ({
     columns: ['id', 'unit', 'title'],
@@ -101,6 +116,10 @@ const BUILD: Readonly<Record<ListingName, Build>> = {
     })),
   }),
 };
+
+function limitRow(rulebook: Rulebook, { id, title }: Limit, severity: string): Listing['rows'][number] {
+  return { id, kind: 'limit', 'when broken': severity, here: hereInShort(rulebook, 'limit', id), title };
+}
 
 function axisText(axis: Axis): string {
   return axis.kind === 'word' ? axis.name : `${axis.name} ${axis.unit}`;

@@ -28,9 +28,12 @@ export function makePlan(given: Case, tool: Tool): Plan {
   const judged = judgeAll(ledger);
   const findings = gatherExtrapolations(ledger.findings);
   const cautions = collectCautions(ledger);
-  const sections: Section[] = PRINT_ORDER.map((step) => ({ id: step.id, title: step.title, blocks: step.show(ledger) })).filter(
-    (section) => section.blocks.length > 0,
-  );
+  const sections: Section[] = PRINT_ORDER.map((step) => ({
+    id: step.id,
+    title: step.title,
+    // Where house rules leave a table without a figure, a section may lack what it is laid out by; it is then listed as not judged.
+    blocks: ledger.attempt(step.id, step.title, () => step.show(ledger)) ?? [],
+  })).filter((section) => section.blocks.length > 0);
   const { part, alloy, plant } = given;
   return {
     tool,
@@ -63,7 +66,14 @@ export function makePlan(given: Case, tool: Tool): Plan {
       ledger,
       cautions.flatMap((caution) => caution.source),
     ),
+    ...changesOf(given),
   };
+}
+
+/** Of the alloys only the one that this part is cast in bears on its plan. */
+function changesOf({ rulebook, alloy }: Case): Pick<Plan, 'changes'> {
+  const changes = (rulebook.changes ?? []).filter((change) => change.what !== 'alloy' || change.id === alloy.id);
+  return changes.length === 0 ? {} : { changes };
 }
 
 /** A pin that nothing used is a slip of the engineer's, and must not pass in silence. */

@@ -3,6 +3,7 @@ import type { Place } from '../kernel/place.ts';
 import type { SourceRef, Status } from '../kernel/status.ts';
 import type { Traced } from '../kernel/traced.ts';
 import type { Unit } from '../kernel/units.ts';
+import type { Change } from './rule-data.ts';
 import type { WeakFigure } from './weak.ts';
 
 /** A decision: the word chosen, why, on what authority, and what else could have been chosen. */
@@ -125,6 +126,8 @@ export interface PlannedCaution {
   readonly because: readonly string[];
   readonly status: Status;
   readonly source: readonly SourceRef[];
+  /** The file of the house rules that it comes from. */
+  readonly house?: string;
 }
 
 /** What was not judged, and what is missing for it. */
@@ -169,4 +172,6 @@ export interface Plan {
   readonly weak: readonly WeakFigure[];
   /** Bibliography of the sources this plan cites. */
   readonly sources: ReadonlyMap<string, string>;
+  /** What house rules and a project file have changed of the built-in rules that this plan is worked out by; absent where nothing is. */
+  readonly changes?: readonly Change[];
 }

@@ -1,2 +1,2 @@
 /** The rule data as a report prints it. Reports know the engine and the kernel, and nothing below the engine. */
-export type { Alloy, AlloyProperty, Binding, Caution, Choice, Given, Limit, Source, Table } from '../rulebook/types.ts';
+export type { Alloy, AlloyProperty, Binding, Caution, Change, Choice, Given, Limit, RuleKind, Source, Table } from '../rulebook/types.ts';

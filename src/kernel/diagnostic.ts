@@ -18,6 +18,8 @@ export interface Diagnostic {
   readonly values?: readonly string[];
   /** The item of a list that it concerns, such as hole `H1`. */
   readonly item?: string;
+  /** Where a rule that is not as built in comes from, such as `house rule rules/limits/clamp/use.yaml`. */
+  readonly rule?: string;
   /** Somebody has accepted it: it is printed with the reason, and does not fail a run. */
   readonly accepted?: Accepted;
 }

@@ -30,6 +30,15 @@ export class Place {
     const to = lineAndColumn(this.source.text, Math.max(start, end));
     return { line: from.line, column: from.column, endLine: to.line, endColumn: to.column };
   }
+
+  /** Characters `from` to `to` of a piece of this place; all of the place where the piece is written in another way, such as folded over lines. */
+  within(piece: string, from: number, to: number): Place {
+    return new Place(this.source, this.path, () => {
+      const [start, end] = this.offsets();
+      const at = this.source.text.slice(start, end).indexOf(piece);
+      return at < 0 ? [start, end] : [start + at + from, start + at + to];
+    });
+  }
 }
 
 function lineAndColumn(text: string, offset: number): { line: number; column: number } {

@@ -6,8 +6,9 @@ import { type Field, fieldsText } from './fields.ts';
 import { originText, refText } from './words.ts';
 
 /** What `explain` prints of an alloy: its names, what may cast it, composition, properties, ratings, notes. */
-export function alloyText(alloy: Alloy): string {
+export function alloyText(alloy: Alloy, here?: string): string {
   return fieldsText(`${alloy.id}: ${alloy.name}, ${alloy.family} alloy`, [
+    ['here', here],
     ['designations', alloy.designations.map((d) => `${d.system} ${d.code}${d.near === true ? ' (near, not the same)' : ''}`)],
     ['chamber', `${alloy.chamber.allows.join(' or ')}${withNote(alloy.chamber.note)} (${originText(alloy.chamber.source, alloy.chamber.status)})`],
     ['composition', compositionLines(alloy)],
@@ -18,7 +19,7 @@ export function alloyText(alloy: Alloy): string {
           name.replaceAll('_', ' '),
           rangeText(property, property.unit),
           originText(property.source, property.status),
-          property.note ?? '',
+          [property.note, property.house === undefined ? undefined : `house rules: ${property.house}`].filter((text) => text !== undefined).join('; '),
         ]),
       ),
     ],

@@ -1,16 +1,18 @@
 import type { Entry } from '../engine/catalogue.ts';
+import type { Change } from '../engine/rule-data.ts';
 import { alloyText } from './alloy-text.ts';
 import { fieldsText } from './fields.ts';
 import { formulaText } from './formula-text.ts';
+import { hereText } from './here-text.ts';
 import { cautionText, choiceText, limitText, sourceText } from './rule-text.ts';
 import { tableText } from './table-text.ts';
 
-/** What `explain` prints of each thing that an id names, with an empty line between. */
-export function entriesText(entries: readonly Entry[]): string {
-  return entries.map(entryText).join('\n');
+/** What `explain` prints of each thing that an id names, with an empty line between; `changes` tell what is not as built in. */
+export function entriesText(entries: readonly Entry[], changes?: readonly Change[]): string {
+  return entries.map((entry) => entryText(entry, changes)).join('\n');
 }
 
-function entryText(entry: Entry): string {
+function entryText(entry: Entry, changes: readonly Change[] | undefined): string {
   switch (entry.kind) {
     case 'value':
       return fieldsText(`${entry.id}: ${entry.word.title}`, [
@@ -22,15 +24,15 @@ function entryText(entry: Entry): string {
     case 'formula':
       return formulaText(entry.formula);
     case 'choice':
-      return choiceText(entry.choice);
+      return choiceText(entry.choice, hereText(changes, 'choice', entry.choice.id));
     case 'limit':
-      return limitText(entry.limit);
+      return limitText(entry.limit, hereText(changes, 'limit', entry.limit.id));
     case 'caution':
-      return cautionText(entry.caution);
+      return cautionText(entry.caution, hereText(changes, 'caution', entry.caution.id));
     case 'table':
-      return tableText(entry.table);
+      return tableText(entry.table, hereText(changes, 'table', entry.table.id));
     case 'alloy':
-      return alloyText(entry.alloy);
+      return alloyText(entry.alloy, hereText(changes, 'alloy', entry.alloy.id));
     case 'term':
       return fieldsText(entry.term.term, [
         ['kind', 'word of the trade'],

@@ -18,6 +18,8 @@ export interface ShownFinding {
   readonly notes?: readonly string[] | undefined;
   readonly fix?: string | undefined;
   readonly accepted?: Accepted | undefined;
+  /** Where a rule that is not as built in comes from. */
+  readonly rule?: string | undefined;
   /** The file whose check gave it, where it stands in another one. */
   readonly from?: string | undefined;
 }
@@ -45,6 +47,7 @@ export function findingText(finding: ShownFinding, palette: Palette): string {
   if (accepted !== undefined) lines.push(...labelled(`accepted ${ACCEPTED_WHERE[accepted.where]}`, accepted.reason));
   for (const note of finding.notes ?? []) lines.push(...labelled('why', note));
   if (finding.fix !== undefined) lines.push(...labelled('do', finding.fix));
+  if (finding.rule !== undefined) lines.push(...labelled('rule', finding.rule));
   if (finding.from !== undefined) lines.push(...labelled('from', finding.from));
   return lines.join('\n');
 }

@@ -3,6 +3,7 @@ import type { Limit } from '../engine/rule-data.ts';
 import { printTraced } from '../kernel/traced.ts';
 import { derivationText } from './derivation.ts';
 import { type Field, fieldsText } from './fields.ts';
+import { hereText } from './here-text.ts';
 import { originText, placeText } from './words.ts';
 
 const OUTCOMES: Readonly<Record<Judged['outcome'], string>> = {
@@ -28,7 +29,9 @@ export function limitInPlan(plan: Plan, limit: Limit): string {
       ['', entry.outcome === 'open' ? missing.map((candidate) => candidate.missing) : undefined],
     ];
   });
-  return fieldsText(`${limit.id} in ${plan.part.file}`, fields.length === 0 ? [['verdict', `the part has no ${limit.each ?? 'such item'}`]] : fields);
+  const off = plan.changes?.some(({ id, change }) => id === limit.id && change === 'switched off') === true;
+  const none: Field = ['verdict', off ? 'not judged' : `the part has no ${limit.each ?? 'such item'}`];
+  return fieldsText(`${limit.id} in ${plan.part.file}`, [...(fields.length === 0 ? [none] : fields), ['here', hereText(plan.changes, 'limit', limit.id)]]);
 }
 
 function usedValues(plan: Plan, limit: Limit, item: string | undefined): string[] {

@@ -38,6 +38,7 @@ function planRecord(plan: Plan) {
     unverified: [...values.values()].filter((value) => value.status === 'memory').map((value) => value.id),
     checkFirst: plan.weak.map(({ figure }) => ({ id: figure.id, status: figure.status })),
     sources: record(plan.sources, (text) => text),
+    ...(plan.changes === undefined ? {} : { houseRules: plan.changes }),
   };
 }
 
@@ -105,6 +106,7 @@ function findingRecord(finding: Diagnostic) {
     ...(finding.notes === undefined ? {} : { notes: finding.notes }),
     ...(finding.fix === undefined ? {} : { fix: finding.fix }),
     ...(finding.accepted === undefined ? {} : { accepted: finding.accepted }),
+    ...(finding.rule === undefined ? {} : { rule: finding.rule }),
     values: finding.values ?? [],
     fingerprint: fingerprint(finding),
   };

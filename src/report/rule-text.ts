@@ -3,9 +3,10 @@ import { type Field, fieldsText } from './fields.ts';
 import { counted, originText } from './words.ts';
 
 /** What `explain` prints of a limit. */
-export function limitText(limit: Limit): string {
+export function limitText(limit: Limit, here?: string): string {
   return fieldsText(`${limit.id}: ${limit.title}`, [
     ['kind', `limit, ${limit.severity} when broken${limit.each === undefined ? '' : `; judged for each ${limit.each}`}`],
+    ['here', here],
     usesField(limit.uses),
     ['applies when', limit.when === 'true' ? 'always' : limit.when],
     ['must hold', limit.require],
@@ -19,7 +20,7 @@ export function limitText(limit: Limit): string {
 }
 
 /** What `explain` prints of a decision table: its rows in the order in which they are tried. */
-export function choiceText(choice: Choice): string {
+export function choiceText(choice: Choice, here?: string): string {
   const rows = choice.rows.flatMap((row, i): Field[] => [
     [`row ${i + 1}`, `${row.choose}, when ${row.when === 'true' ? 'no row above holds' : row.when}`],
     ['', row.because],
@@ -27,6 +28,7 @@ export function choiceText(choice: Choice): string {
   ]);
   return fieldsText(`${choice.id}: ${choice.title}`, [
     ['kind', `decision, the first of ${counted(choice.rows.length, 'row')} that holds`],
+    ['here', here],
     usesField(choice.uses),
     ...rows,
     ['examples', choice.examples.map((example) => `${givenText(example.given)}: ${example.chooses}`)],
@@ -34,9 +36,10 @@ export function choiceText(choice: Choice): string {
 }
 
 /** What `explain` prints of a caution. */
-export function cautionText(caution: Caution): string {
+export function cautionText(caution: Caution, here?: string): string {
   return fieldsText(`${caution.id}: ${caution.title}`, [
     ['kind', 'caution'],
+    ['here', here],
     usesField(caution.uses),
     ['applies when', caution.when === 'true' ? 'always' : caution.when],
     ['do', caution.text],

@@ -9,7 +9,7 @@ import { originText, STATUS_WORDS } from './words.ts';
 const SIGNS: Readonly<Record<Status, string>> = { source: '', derived: ' d', practice: ' p', memory: ' m' };
 
 /** What `explain` prints of a table: axes and figures, the status of each figure, notes, sources. */
-export function tableText(table: Table): string {
+export function tableText(table: Table, here?: string): string {
   const notes: string[] = [];
   const signs = new Set<Status>();
   const origins = new Set<string>();
@@ -26,6 +26,7 @@ export function tableText(table: Table): string {
   ]);
   return fieldsText(`${table.id}: ${table.title}`, [
     ['about', table.about],
+    ['here', here],
     [
       'axes',
       table.axes.map((axis) =>

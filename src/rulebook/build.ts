@@ -1,7 +1,8 @@
 import type * as z from 'zod';
-import type { Diagnostic } from '../kernel/diagnostic.ts';
 import type { LocatedYaml } from '../kernel/located-yaml.ts';
+import { didYouMean } from '../kernel/spelling.ts';
 import type { Unit } from '../kernel/units.ts';
+import type { Faults } from './faults.ts';
 import type { alloyFile, cautionFile, choiceFile, limitFile, sourcesFile, tableFile } from './schema.ts';
 import type { Alloy, AlloyProperty, Axis, Binding, Caution, Choice, Figure, Limit, Origin, SearchStop, Source, Table, TableRow } from './types.ts';
 
@@ -23,8 +24,13 @@ function bindings(uses: Readonly<Record<string, string>>): Binding[] {
   });
 }
 
-export function buildTable(id: string, file: Written<typeof tableFile>, document: LocatedYaml, diagnostics: Diagnostic[]): Table | undefined {
-  if (file === undefined) return undefined;
+/** A table, and for each of its rows the row of the file that it stands for. */
+export function buildTable(
+  id: string,
+  file: z.infer<typeof tableFile>,
+  document: LocatedYaml,
+  faults: Faults,
+): { readonly table: Table; readonly rows: readonly number[] } {
   const axes: Axis[] = Object.entries(file.axes).map(([name, axis]) => {
     if ('values' in axis) return { name, kind: 'word', values: axis.values.map(String) };
     if ('steps' in axis) return { name, kind: 'number', unit: axis.unit as Unit, reading: 'up-to', outside: axis.outside ?? 'refuse' };
@@ -33,16 +39,12 @@ export function buildTable(id: string, file: Written<typeof tableFile>, document
   const gives = Object.entries(file.gives).map(([name, column]) => ({ name, unit: column.unit as Unit, meaning: column.meaning }));
   const known = new Set([...axes.map((a) => a.name), ...gives.map((c) => c.name), 'status', 'source', 'note']);
   const rows: TableRow[] = [];
+  const from: number[] = [];
   file.rows.forEach((written, index) => {
     for (const key of Object.keys(written)) {
-      if (!known.has(key))
-        diagnostics.push({
-          code: 'rules/unknown-key',
-          severity: 'error',
-          message: `"${key}" is neither an axis nor a column of this table`,
-          at: document.place(['rows', index, key], 'key'),
-          fix: `use ${[...known].join(', ')}`,
-        });
+      if (known.has(key)) continue;
+      const message = `"${key}" is neither an axis nor a column of this table${didYouMean(key, [...known])}`;
+      faults.add('unknown-key', document.place(['rows', index, key], 'key'), message, `use ${[...known].join(', ')}`);
     }
     const own = written as unknown as WrittenOrigin & { note?: string };
     const cells: Record<string, Figure | null> = {};
@@ -55,9 +57,12 @@ export function buildTable(id: string, file: Written<typeof tableFile>, document
         cells[column.name] = { value: parts.value, ...origin(parts as WrittenOrigin, own, file as WrittenOrigin), ...(note === undefined ? {} : { note }) };
       }
     }
-    for (const at of expand(axes, written)) rows.push({ at, cells });
+    for (const at of expand(axes, written)) {
+      rows.push({ at, cells });
+      from.push(index);
+    }
   });
-  return { id, title: file.title, about: file.about, axes, gives, rows, notes: file.notes ?? [] };
+  return { table: { id, title: file.title, about: file.about, axes, gives, rows, notes: file.notes ?? [] }, rows: from };
 }
 
 /** A list of words on an axis stands for one row each. */
@@ -90,7 +95,7 @@ export function buildChoices(topic: string, file: Written<typeof choiceFile>): R
 
 export function buildLimit(id: string, file: Written<typeof limitFile>): Limit | undefined {
   if (file === undefined) return undefined;
-  const { uses, when, status: _status, source: _source, each, at, search, ...rest } = file;
+  const { uses, when, status: _status, source: _source, reason: _reason, each, at, search, ...rest } = file;
   return {
     id,
     ...rest,

@@ -61,10 +61,12 @@ function ofTwo(operation: string, left: Value | undefined, right: Value | undefi
   if (operation === '==') return left === right;
   if (operation === '!=') return left !== right;
   if (typeof left === 'number' && typeof right === 'number') return ofNumbers(operation, left, right);
-  return typeof left === 'string' && typeof right === 'string' ? ofTexts(operation, left, right) : undefined;
+  if (typeof left === 'string' && typeof right === 'string') return ofTexts(operation, left, right);
+  return typeof left === 'boolean' && typeof right === 'boolean' ? ordered(operation, left, right) : undefined;
 }
 
-function ofNumbers(operation: string, left: number, right: number): Value | undefined {
+/** The order of two values of one kind; false comes before true, texts stand in the order of their characters. */
+function ordered<V extends Value>(operation: string, left: V, right: V): boolean | undefined {
   switch (operation) {
     case '<':
       return left < right;
@@ -74,6 +76,13 @@ function ofNumbers(operation: string, left: number, right: number): Value | unde
       return left > right;
     case '>=':
       return left >= right;
+    default:
+      return undefined;
+  }
+}
+
+function ofNumbers(operation: string, left: number, right: number): Value | undefined {
+  switch (operation) {
     case '+':
       return left + right;
     case '-':
@@ -83,7 +92,7 @@ function ofNumbers(operation: string, left: number, right: number): Value | unde
     case '/':
       return left / right;
     default:
-      return undefined;
+      return ordered(operation, left, right);
   }
 }
 
@@ -95,8 +104,10 @@ function ofTexts(operation: string, left: string, right: string): Value | undefi
       return left.startsWith(right);
     case 'endsWith':
       return left.endsWith(right);
+    case '+':
+      return left + right;
     default:
-      return undefined;
+      return ordered(operation, left, right);
   }
 }
 

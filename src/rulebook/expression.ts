@@ -1,9 +1,10 @@
 import { type ASTNode, Environment } from '@marcbachmann/cel-js';
-import { type Bound, OF_TEXTS, OF_TWO, type Tree } from './condition.ts';
-import type { Binding } from './types.ts';
+import { type Bound, OF_TEXTS, OF_TWO, type Tree, type Value } from './condition.ts';
+import type { Binding, Condition } from './types.ts';
 
 // The library for CEL, which is the authority on what an expression means. It checks the rules when they are compiled and
-// in the tests; a plan evaluates what `treeOf` made of them (condition.ts), so nothing of this is loaded to make a plan.
+// in the tests; a plan evaluates what `treeOf` made of them (condition.ts), so nothing of this is loaded to make a plan
+// without house rules.
 
 export type Expression = (values: Bound) => unknown;
 
@@ -21,7 +22,8 @@ function typed(uses: readonly Binding[]): Environment {
 let anyTypes: Environment | undefined;
 
 function untyped(): Environment {
-  anyTypes ??= new Environment({ unlistedVariablesAreDyn: true });
+  // A list of a name and a constant is one of two types to an environment that knows no types.
+  anyTypes ??= new Environment({ unlistedVariablesAreDyn: true, homogeneousAggregateLiterals: false });
   return anyTypes;
 }
 
@@ -47,18 +49,58 @@ export function parseExpression(text: string, uses: readonly Binding[]): Express
   return expression;
 }
 
-/** The fault of an expression that must give `wanted`, in one line, or undefined when it is sound. */
-export function expressionFault(text: string, uses: readonly Binding[], wanted: 'bool' | 'number'): string | undefined {
+/** What is wrong with an expression, in one line, and the characters of it that are meant. */
+export interface ExpressionFault {
+  readonly message: string;
+  readonly range?: readonly [from: number, to: number];
+  /** A name that is not bound. */
+  readonly unknown?: string;
+}
+
+/** The fault of an expression that must give `wanted`, or undefined when it is sound. */
+export function expressionFault(text: string, uses: readonly Binding[], wanted: 'bool' | 'number'): ExpressionFault | undefined {
   let checked: { valid: boolean; type?: string; error?: Error };
   try {
     checked = typed(uses).check(text) as typeof checked;
   } catch (error) {
     checked = { valid: false, error: error as Error };
   }
-  if (!checked.valid) return (checked.error?.message ?? 'is not a valid expression').split('\n')[0] as string;
+  if (!checked.valid) return faultOf(checked.error);
   const type = checked.type ?? 'dyn';
   const fits = wanted === 'bool' ? ['bool', 'dyn'] : ['double', 'int', 'dyn'];
-  return fits.includes(type) ? undefined : `gives a ${type}, but a ${wanted} is wanted`;
+  return fits.includes(type) ? undefined : { message: `gives a ${type}, but a ${wanted} is wanted` };
+}
+
+function faultOf(error: Error | undefined): ExpressionFault {
+  const { summary, range } = (error ?? {}) as { summary?: string; range?: { start: number; end: number } };
+  const message = (summary ?? error?.message ?? 'is not a valid expression').split('\n')[0] as string;
+  const unknown = /^Unknown variable: (\w+)$/.exec(message)?.[1];
+  return { message, ...(range === undefined ? {} : { range: [range.start, range.end] }), ...(unknown === undefined ? {} : { unknown }) };
+}
+
+/**
+ * An expression of a house rule, which may be any that the library takes: as a tree where it can be one, else as a
+ * function that has the library evaluate it.
+ */
+export function conditionOf(text: string, uses: readonly Binding[]): Condition {
+  try {
+    return treeOf(text);
+  } catch {
+    const expression = parseExpression(text, uses);
+    return (values) => asValue(() => expression(values));
+  }
+}
+
+/** What the library comes to as a value of a rule: its whole numbers as numbers; nothing where it finds a value missing or of the wrong kind. */
+function asValue(work: () => unknown): Value | undefined {
+  let result: unknown;
+  try {
+    result = work();
+  } catch {
+    return undefined;
+  }
+  if (typeof result === 'bigint') return Number(result);
+  return typeof result === 'number' || typeof result === 'string' || typeof result === 'boolean' ? result : undefined;
 }
 
 /**

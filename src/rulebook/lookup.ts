@@ -57,9 +57,14 @@ export function readTable<U extends Unit>(table: Table, column: string, axes: Re
     status: figure.status,
     parents,
     range: verdict,
-    note: figure.note,
+    note: withHouse(figure.note, table.house),
   });
   return { result, warnings };
+}
+
+/** A figure of a house table says so wherever it is printed. */
+function withHouse(note: string | undefined, house: string | undefined): string | undefined {
+  return house === undefined ? note : [...(note === undefined ? [] : [note]), `house rules: ${house}`].join('; ');
 }
 
 function numberOn(table: Table, axis: Axis & { kind: 'number' }, axes: Readonly<Record<string, AxisValue>>): number {

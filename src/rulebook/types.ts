@@ -1,6 +1,6 @@
 import type { SourceRef, Status } from '../kernel/status.ts';
 import type { Unit } from '../kernel/units.ts';
-import type { Tree } from './condition.ts';
+import type { Bound, Tree, Value } from './condition.ts';
 
 /** The rulebook is plain data: what is compiled at build time is what is loaded, with no YAML in between. */
 export interface Rulebook {
@@ -13,7 +13,36 @@ export interface Rulebook {
   /** The built-in plants as the plant reader compiled them; opaque here. */
   readonly plants: Readonly<Record<string, unknown>>;
   /** Every expression of a rule by its text, ready to be evaluated. */
-  readonly conditions: Readonly<Record<string, Tree>>;
+  readonly conditions: Readonly<Record<string, Condition>>;
+  /** What house rules and a project file have changed, in their order; absent where nothing is changed. */
+  readonly changes?: readonly Change[];
+  /** Built-in limits that a project file has switched off; they are not among the limits. */
+  readonly switchedOff?: Readonly<Record<string, Limit>>;
+}
+
+/** A tree, or for an expression of a house rule that goes beyond what trees are for, its evaluation by the library for CEL. */
+export type Condition = Tree | ((values: Bound) => Value | undefined);
+
+export type RuleKind = 'limit' | 'choice' | 'table' | 'caution' | 'alloy' | 'source';
+
+/** One thing that is not as built in, and what has made it so. */
+export interface Change {
+  readonly what: RuleKind;
+  readonly id: string;
+  readonly title: string;
+  readonly change: 'added' | 'replaced' | 're-graded' | 'switched off';
+  /** The file that makes the change, as the rules folder is named by the user, and the line in it. */
+  readonly file: string;
+  readonly line: number;
+  /** Why; of a limit that is added, what the limit itself says. */
+  readonly reason?: string;
+  /** What a limit was built in as, and what it is now. */
+  readonly severity?: { readonly from: Limit['severity']; readonly to: Limit['severity'] | 'off' };
+}
+
+/** The file of the house rules that a record comes from; absent for what is built in. */
+interface FromHouse {
+  readonly house?: string;
 }
 
 /** Where a figure, a row or a rule comes from. */
@@ -48,7 +77,7 @@ export interface TableRow {
   readonly cells: Readonly<Record<string, Figure | null>>;
 }
 
-export interface Table {
+export interface Table extends FromHouse {
   readonly id: string;
   readonly title: string;
   readonly about: string;
@@ -71,7 +100,7 @@ export interface ChoiceRow extends Origin {
   readonly because: string;
 }
 
-export interface Choice {
+export interface Choice extends FromHouse {
   /** `topic.name`, the id of the decision. */
   readonly id: string;
   readonly title: string;
@@ -102,7 +131,7 @@ export interface SearchStop {
   readonly only?: boolean;
 }
 
-export interface Limit extends Origin {
+export interface Limit extends Origin, FromHouse {
   /** The path of the file below `limits/`, without extension. */
   readonly id: string;
   readonly title: string;
@@ -116,11 +145,13 @@ export interface Limit extends Origin {
   readonly why: string;
   readonly fix: string;
   readonly at?: string;
+  /** What its severity was before a project file re-graded it, and where that stands. */
+  readonly regraded?: { readonly from: Limit['severity']; readonly by: string };
   readonly examples: readonly { readonly given: Given; readonly holds: boolean }[];
 }
 
 /** A hazard, the decision that triggers it, what to do, and the document to defer to. */
-export interface Caution extends Origin {
+export interface Caution extends Origin, FromHouse {
   readonly id: string;
   readonly title: string;
   readonly uses: readonly Binding[];
@@ -137,7 +168,7 @@ export interface Designation {
   readonly status?: Status;
 }
 
-export interface AlloyProperty extends Origin {
+export interface AlloyProperty extends Origin, FromHouse {
   readonly unit: Unit;
   readonly value?: number;
   readonly least?: number;
@@ -152,7 +183,7 @@ export interface AlloyProperty extends Origin {
   }[];
 }
 
-export interface Alloy {
+export interface Alloy extends FromHouse {
   readonly id: string;
   readonly family: string;
   readonly name: string;

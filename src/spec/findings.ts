@@ -15,6 +15,7 @@ const ENTRY_NAMES: Readonly<Record<string, string>> = {
   machining: 'machined face',
   machines: 'machine',
   accepted: 'acceptance',
+  adjusted: 'adjustment',
 };
 const MOST_FINDINGS = 100;
 

@@ -4,7 +4,12 @@ import type { Findings } from './findings.ts';
 import { type FileKind, VERSIONS } from './schema-parts.ts';
 
 /** Keys at the top of other kinds of file, by which a file without its first line is recognised. */
-const MARKS: Readonly<Record<FileKind, readonly string[]>> = { part: ['part', 'geometry', 'alloy'], plant: ['plant', 'machines'], baseline: ['findings'] };
+const MARKS: Readonly<Record<FileKind, readonly string[]>> = {
+  part: ['part', 'geometry', 'alloy'],
+  plant: ['plant', 'machines'],
+  baseline: ['findings'],
+  project: ['rules', 'adjusted', 'fail_on'],
+};
 
 /**
  * Checks the line `diewright: part/1`. False when the file is of another kind or version, so that holding it against

@@ -11,5 +11,8 @@ export type { MachineSpec, PlantSpec } from './plant.ts';
 export type { PlantData } from './plant-schema.ts';
 export type { MetalPrice, PricesSpec } from './prices.ts';
 export { PRICED_FAMILIES } from './prices.ts';
+export type { FailOn } from './project-schema.ts';
+export { FAIL_ON } from './project-schema.ts';
 export { readPart } from './read-part.ts';
 export { builtInPlant, compilePlant, readPlant } from './read-plant.ts';
+export type { ProjectSpec } from './read-project.ts';

@@ -1,4 +1,4 @@
-/** Commented files to begin from; both are read and planned by the tests. */
+/** Commented files to begin from; the tests read and plan with them. */
 export const STARTER_PART = `# yaml-language-server: $schema=part.schema.json
 # An editor completes and checks the keys once this has been run: diewright schema part > part.schema.json
 diewright: part/1
@@ -92,4 +92,16 @@ machines:
 #   machining: { rate: 60, feature: 6 s, handling: 15 s }      # feature: each face, hole or thread
 #   impregnation: 2                     # per casting
 #   die: { rate: 60, cavity_steel: 12, holder_steel: 3, heat_treatment: 4 }   # per hour, and per kilogram
+`;
+
+export const STARTER_PROJECT = `# yaml-language-server: $schema=project.schema.json
+# An editor completes and checks the keys once this has been run: diewright schema project > project.schema.json
+# Save it as diewright.yaml. It holds for the parts in its folder and in every folder below; paths are seen from here.
+# What holds in the end, and where it was set: diewright plan FILE --show-config
+diewright: project/1
+# plant: plant.yaml                     # the plant to plan for; see: diewright new plant
+# rules: [house-rules]                  # folders of house rules; see: diewright new rule
+fail_on: error                          # error, warning or never: what ends a run with 1
+# adjusted:                             # built-in limits graded otherwise here, or switched off; every plan says so and why
+#   - { rule: clamp/oversized, severity: off, reason: The cells are bought as they are }
 `;

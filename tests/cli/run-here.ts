@@ -1,4 +1,11 @@
+import type { Io } from '../../src/cli/io.ts';
 import { main } from '../../src/cli/main.ts';
+
+/** Surroundings without terminal, colour, environment and input, which keep nothing that is written. */
+export function noIo(env: Io['env'] = {}): Io {
+  const sink = { isTTY: false, write: () => undefined };
+  return { env, out: sink, err: sink, stdin: (async function* () {})(), settled: async () => true };
+}
 
 /** Runs the command line in this process and keeps what it writes. No terminal, no colour, no input. */
 export async function runHere(
@@ -8,7 +15,7 @@ export async function runHere(
   let out = '';
   let err = '';
   const code = await main(args, {
-    env: options.env ?? {},
+    ...noIo(options.env),
     out: {
       isTTY: false,
       write: (text) => {
@@ -24,7 +31,6 @@ export async function runHere(
     stdin: (async function* () {
       yield Buffer.from(options.stdin ?? '');
     })(),
-    settled: async () => true,
   });
   return { code, out, err };
 }

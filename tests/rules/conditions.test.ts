@@ -1,9 +1,10 @@
 import { join } from 'node:path';
+import { Environment } from '@marcbachmann/cel-js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { compileFolder } from '../../.build/rulepack.ts';
 import { type Bound, evaluate, type Tree } from '../../src/rulebook/condition.ts';
-import { parseExpression, treeOf } from '../../src/rulebook/expression.ts';
+import { conditionOf, expressionFault, parseExpression, treeOf } from '../../src/rulebook/expression.ts';
 import { parseTemplate } from '../../src/rulebook/template.ts';
 import type { Binding } from '../../src/rulebook/types.ts';
 
@@ -49,7 +50,7 @@ function byLibrary(text: string, uses: readonly Binding[], values: Bound): unkno
 function byTree(text: string, values: Bound): unknown {
   const tree = rulebook.conditions[text];
   if (tree === undefined) throw new Error(`no tree of "${text}"`);
-  return evaluate(tree, values);
+  return evaluate(tree as Tree, values);
 }
 
 const without = (values: Bound, name: string): Bound => Object.fromEntries(Object.entries(values).filter(([other]) => other !== name));
@@ -119,5 +120,74 @@ describe('what no rule uses yet', () => {
 
   test('a name that every object has is no value', () => {
     expect(evaluate(treeOf('constructor == "x"'), {})).toBe(undefined);
+  });
+});
+
+/** Random expressions of each type over two numbers and two texts, of operations that trees know and of some that they do not. */
+const EXPRESSIONS = fc.letrec<{ number: string; text: string; bool: string }>((tie) => ({
+  number: fc.oneof(
+    { maxDepth: 4, withCrossShrink: true },
+    fc.constantFrom('a', 'b', '0.0', '1.0', '2.5', '-1.0'),
+    fc.tuple(tie('number'), fc.constantFrom('+', '-', '*', '/'), tie('number')).map(([l, op, r]) => `(${l} ${op} ${r})`),
+    tie('number').map((n) => `(-${n})`),
+    fc.tuple(tie('bool'), tie('number'), tie('number')).map(([c, l, r]) => `(${c} ? ${l} : ${r})`),
+    tie('text').map((t) => `double(size(${t}))`),
+  ),
+  text: fc.oneof(
+    { maxDepth: 3 },
+    fc.constantFrom('s', 't', '"zinc"', '"z"', '""'),
+    fc.tuple(tie('text'), tie('text')).map(([l, r]) => `(${l} + ${r})`),
+  ),
+  bool: fc.oneof(
+    { maxDepth: 4 },
+    fc.constantFrom('true', 'false'),
+    fc.tuple(tie('number'), fc.constantFrom('<', '<=', '>', '>=', '==', '!='), tie('number')).map(([l, op, r]) => `(${l} ${op} ${r})`),
+    fc.tuple(tie('text'), fc.constantFrom('<', '<=', '>', '>=', '==', '!='), tie('text')).map(([l, op, r]) => `(${l} ${op} ${r})`),
+    fc.tuple(tie('bool'), fc.constantFrom('&&', '||', '==', '!=', '<', '>='), tie('bool')).map(([l, op, r]) => `(${l} ${op} ${r})`),
+    tie('bool').map((c) => `!${c}`),
+    fc.tuple(tie('text'), fc.constantFrom('contains', 'startsWith', 'endsWith'), tie('text')).map(([l, f, r]) => `${l}.${f}(${r})`),
+    fc.tuple(tie('number'), tie('number'), tie('number')).map(([n, x, y]) => `(${n} in [${x}, ${y}])`),
+    fc.tuple(tie('text'), tie('text')).map(([x, y]) => `(${x} in [${y}, "zinc"])`),
+    fc.tuple(tie('number'), tie('number')).map(([x, y]) => `[1.0, ${x}].exists(v, v > ${y})`),
+    tie('text').map((t) => `${t}.matches("^z")`),
+  ),
+}));
+
+function withTypes(text: string, values: Bound): unknown {
+  const environment = new Environment();
+  for (const [name, value] of Object.entries(values)) environment.registerVariable(name, typeof value === 'string' ? 'string' : 'double');
+  return environment.evaluate(text, values as Record<string, unknown>);
+}
+
+describe('expressions of house rules', () => {
+  const uses: readonly Binding[] = [
+    { name: 'a', id: 'part.volume', unit: 'cm3' },
+    { name: 'b', id: 'part.mass', unit: 'kg' },
+    { name: 's', id: 'alloy.family' },
+    { name: 't', id: 'quality.use' },
+  ];
+  const number = fc.constantFrom(0, 1, -1, 2.5, 1e9, -0.5);
+  const text = fc.constantFrom('', 'z', 'zinc', 'zinc-aluminium', 'copper');
+  const bound = fc.record({ a: number, b: number, s: text, t: text }, { requiredKeys: [] });
+
+  test('any that the library takes comes to what the library says, whatever is missing', () => {
+    let trees = 0;
+    let functions = 0;
+    fc.assert(
+      fc.property(fc.oneof(EXPRESSIONS.bool, EXPRESSIONS.number), bound, (expression, values) => {
+        if (expressionFault(expression, uses, expression.startsWith('(a') ? 'number' : 'bool')?.message.includes('overload') === true) return;
+        const condition = conditionOf(expression, uses);
+        if (typeof condition === 'function') functions += 1;
+        else trees += 1;
+        const own = typeof condition === 'function' ? condition(values as Bound) : evaluate(condition, values as Bound);
+        expect(own, expression).toEqual(byLibrary(expression, uses, values as Bound));
+        // With all types declared, as the check has them, the library says the same.
+        if (Object.keys(values).length === uses.length) expect(own, expression).toEqual(withTypes(expression, values as Bound));
+      }),
+      { seed: 20260101, numRuns: 4000 },
+    );
+    // Both roads are taken often.
+    expect(trees).toBeGreaterThan(500);
+    expect(functions).toBeGreaterThan(500);
   });
 });

@@ -92,9 +92,9 @@ examples:
     ['a template with an open brace', '{wall}', '{wall', 'rules/template:6'],
     ['an example that lies', 'wall: 0.5 }, holds: false', 'wall: 5.0 }, holds: false', 'rules/example:12'],
     ['an unknown key', 'fix: make it thicker', 'fixx: make it thicker', 'rules/unknown-key:8'],
-    ['an unknown severity', 'severity: warning', 'severity: fatal', 'rules/wrong-shape:5'],
-    ['an unknown source', 'status: practice', 'source: [NO-SUCH]', 'rules/unknown-source:1'],
-    ['a source that is missing', 'status: practice', 'status: source', 'rules/no-source:1'],
+    ['an unknown severity', 'severity: warning', 'severity: fatal', 'rules/unknown-word:5'],
+    ['an unknown source', 'status: practice', 'source: [NO-SUCH]', 'rules/unknown-source:9'],
+    ['a source that is missing', 'status: practice', 'status: source', 'rules/no-source:9'],
     ['YAML that does not parse', 'title: Wall', 'title: "Wall', 'rules/yaml-syntax:1'],
   ])('%s is found, with its line', (_, from, to, expected) => {
     const found = limit((text) => text.replace(from, to));

@@ -1,24 +1,17 @@
-import {
-  type CheckedFile,
-  type CheckedFinding,
-  checkedFindings,
-  checkFreshness,
-  type Plan,
-  type Rulebook,
-  readPlantText,
-  type SourceText,
-} from '../../index.ts';
+import { type CheckedFile, type CheckedFinding, checkedFindings, checkFreshness, type Plan, readPlantText, type SourceText } from '../../index.ts';
 import { BadInput } from '../fault.ts';
 import { readFileText } from '../files.ts';
-import { planText } from '../plan-input.ts';
+import { type PlanSetting, planText } from '../plan-input.ts';
+import type { Ground } from '../settings.ts';
 import { aloneIn, plansBeside } from './beside.ts';
 import type { Found } from './discover.ts';
 import type { FileKind } from './kinds.ts';
 
 /** What every file of a run is checked with. */
 export interface CheckSetting {
-  readonly rulebook: Rulebook;
-  /** The plant that `--plant` names. */
+  /** Rules and plant of a file, by the options and by the project that it belongs to. @throws BadInput when they are wrong. */
+  readonly ground: (path: string) => Promise<Pick<Ground, 'rulebook' | 'plant'>>;
+  /** The plant that `--plant` names; it is checked by itself. */
   readonly plant?: SourceText | undefined;
   readonly set: readonly string[];
   /** Whether the lines that findings point at are kept, for a format that shows them. */
@@ -55,28 +48,34 @@ interface Result {
 /** How each kind of file is checked. A die file is read by the reader of parts, which says what it is. */
 function checkers(setting: CheckSetting): Readonly<Record<FileKind, (path: string) => Promise<Result>>> {
   const alone = aloneIn();
-  const part = (path: string): Promise<Result> => checkPart(path, setting, alone);
+  // Faults of the plant of a project come back with each part, and are told with the first.
+  const toldPlants = new Set<string>();
+  const part = (path: string): Promise<Result> => checkPart(path, setting, alone, toldPlants);
   return { part, die: part, plant: async (path) => checkPlant(path, setting) };
 }
 
-async function checkPart(path: string, setting: CheckSetting, alone: (part: string) => boolean): Promise<Result> {
-  const { shown, plant, set } = setting;
+async function checkPart(path: string, setting: CheckSetting, alone: (part: string) => boolean, toldPlants: Set<string>): Promise<Result> {
+  const { shown, set } = setting;
+  const { rulebook, plant } = await setting.ground(path);
+  const ground: PlanSetting = { rulebook, plant, set };
   let source: SourceText;
   try {
     source = readFileText(path);
   } catch (error) {
     return unread(path, error, shown);
   }
-  const planned = planText(source, setting);
+  const planned = planText(source, ground);
   // A --set that is wrong for one part is wrong for all, and is said once.
   const wrong = planned.diagnostics.filter(({ code }) => WRONG_SET.has(code));
   if (wrong.length > 0) throw new BadInput(wrong);
   // Faults of the plant come back with each part; they are told once, of the plant.
-  const own = planned.diagnostics.filter(({ at, code }) => plant === undefined || at === undefined || !isOf(at.source, plant) || !code.startsWith('spec/'));
+  const told = plant !== undefined && (plant.name === setting.plant?.name || toldPlants.has(plant.name));
+  if (plant !== undefined) toldPlants.add(plant.name);
+  const own = planned.diagnostics.filter(({ at, code }) => !told || at === undefined || !isOf(at.source, plant as SourceText) || !code.startsWith('spec/'));
   if (planned.plan === undefined) return { judged: false, findings: checkedFindings(path, own, { shown, faults: true }) };
   const { committed, findings: unreadable } = plansBeside(path);
   const again = (as: { readonly part: string; readonly plant?: string | undefined; readonly wave: boolean }): Plan | undefined =>
-    planText({ name: as.part, text: source.text }, { ...setting, plant: renamed(plant, as.plant), wave: as.wave }).plan;
+    planText({ name: as.part, text: source.text }, { ...ground, plant: renamed(plant, as.plant), wave: as.wave }).plan;
   const stale =
     committed.length === 0 ? [] : await checkFreshness({ part: path, plan: planned.plan, alone: alone(path), committed, again, plant: plant?.name, set });
   return { judged: true, findings: checkedFindings(path, [...own, ...unreadable, ...stale], { shown }) };

@@ -1,4 +1,4 @@
-import { type Command, Option } from 'commander';
+import type { Command } from 'commander';
 import {
   CHECK_FORMATS,
   type CheckedFinding,
@@ -20,23 +20,25 @@ import { inBatches } from '../batches.ts';
 import { judgeByBaseline, readBaselines } from '../check/baseline.ts';
 import { discover, type Found, shownPath } from '../check/discover.ts';
 import { progress } from '../check/progress.ts';
-import { checkFiles } from '../check/run.ts';
+import { type CheckSetting, checkFiles } from '../check/run.ts';
 import { type Context, collect } from '../context.ts';
 import { EXIT } from '../exits.ts';
 import { BadInput } from '../fault.ts';
 import { readFileText } from '../files.ts';
 import { readArgument, refuseSamePlace } from '../outputs.ts';
+import { checkHouseRules } from '../rule-check.ts';
+import { addSettingOptions, type CommonOptions, surroundingsFor } from '../setting-options.ts';
+import type { Surroundings } from '../settings.ts';
 import { VERSION } from '../version.ts';
 import type { WholeFile } from '../write-whole.ts';
 
-interface CheckOptions {
+interface CheckOptions extends CommonOptions {
   readonly format?: readonly string[];
-  readonly plant?: string;
   readonly set?: readonly string[];
   readonly since?: string;
   readonly baseline?: string;
   readonly writeBaseline?: string;
-  readonly failOn: Threshold;
+  readonly rulesOnly?: boolean;
   readonly quiet?: boolean;
 }
 
@@ -55,7 +57,7 @@ Examples:
   $ diewright check "parts/**/*.part.yaml" --since origin/main --baseline known.yaml`;
 
 export function define(command: Command, context: Context): void {
-  command
+  addSettingOptions(command, { failOn: true })
     .argument('[path...]', 'files, folders (searched for *.part.yaml, *.die.yaml and plant.yaml) and quoted patterns (default: the current folder)')
     .option(
       '-f, --format <name[=path]>',
@@ -65,13 +67,8 @@ export function define(command: Command, context: Context): void {
     .option('--since <revision>', 'only what has changed since a git revision, committed or not: parts, plans beside them, plants above them')
     .option('--baseline <file>', 'known findings, which are shown as accepted and do not fail the run')
     .option('--write-baseline <file>', 'write the errors and warnings of this run as known ones; reasons that are there are kept')
-    .option('--plant <file>', 'the plant to plan for (default: a typical one that is built in and invented)')
     .option('--set <path=value>', 'set a field before reading, in every part; may be repeated', collect)
-    .addOption(
-      new Option('--fail-on <severity>', `exit with ${EXIT.findings} when a finding that is not accepted is this grave or worse`)
-        .choices(['error', 'warning', 'never'])
-        .default('error'),
-    )
+    .option('--rules-only', 'check the house rules and settings only, and run the examples in the rules')
     .option('-q, --quiet', 'no summary and no messages on standard error')
     .addHelpText('after', HELP)
     .action(async (paths: string[], options: CheckOptions) => {
@@ -82,6 +79,9 @@ export function define(command: Command, context: Context): void {
 async function check(paths: readonly string[], options: CheckOptions, context: Context): Promise<number> {
   const { io } = context;
   const quiet = options.quiet === true;
+  const surroundings = await surroundingsFor(options, [], context);
+  if (surroundings === undefined) return EXIT.made;
+  if (options.rulesOnly === true) return checkHouseRules(surroundings, await partsOf(paths), context);
   const outputs = (options.format ?? ['text']).map((text): Output => {
     const { name, path } = readArgument('format', text, CHECK_FORMATS);
     return { format: name, path };
@@ -103,18 +103,20 @@ async function check(paths: readonly string[], options: CheckOptions, context: C
     outputs.map(({ format, path }) => ({ path, option: `--format ${format}=${path}` })),
     discovered.files.map(({ path }) => path),
   );
-  const rulebook = await loadRulebook();
+  const first = found[0]?.path ?? discovered.files[0]?.path;
+  const threshold = (await surroundings.settings(first)).failOn.value;
+  const { rulebook } = first === undefined ? { rulebook: await loadRulebook() } : await surroundings.ground(first);
   const bar = progress(io, found.length, quiet);
-  const checked = await checkFiles(found, { rulebook, plant: plant?.source, set: options.set ?? [], shown }, bar.done);
+  const checked = await checkFiles(found, { ground: groundOf(surroundings, plant?.source), plant: plant?.source, set: options.set ?? [], shown }, bar.done);
   bar.end();
   const faults = checkedFindings('', discovered.faults, { shown, faults: true });
   // The plant of the run is checked with it, once, whether or not it is among the files.
   const ofPlant = plant === undefined || found.some(({ path }) => path === plant.source.name) ? [] : plant.findings;
   const judged = judgeByBaseline(sortFindings([...faults, ...ofPlant, ...checked.findings]), checked.files, baselines, shown);
-  const exit = exitOf(judged.findings, options.failOn);
+  const exit = exitOf(judged.findings, threshold);
   const report: CheckReport = {
     tool: { name: 'diewright', version: VERSION },
-    threshold: options.failOn,
+    threshold,
     exit,
     files: checked.files,
     findings: judged.findings,
@@ -126,6 +128,20 @@ async function check(paths: readonly string[], options: CheckOptions, context: C
   const nothing = discovered.files.length > 0 && found.length === 0;
   io.err.write(`${nothing ? `nothing has changed since ${visibleLine(options.since ?? '')}: ` : ''}${summaryLine(report)}\n`);
   return exit;
+}
+
+/** The plant of the run is read once and known by its shown name; a plant of a project is that of the project. */
+function groundOf(surroundings: Surroundings, plant: SourceText | undefined): CheckSetting['ground'] {
+  return async (path) => {
+    if (plant === undefined) return surroundings.ground(path);
+    return { rulebook: await surroundings.rulebook(await surroundings.settings(path)), plant };
+  };
+}
+
+/** The parts below the paths, whose projects set the rules; the paths themselves where there are none. */
+async function partsOf(paths: readonly string[]): Promise<readonly string[]> {
+  const { files } = await discover(paths);
+  return files.map(({ path }) => path);
 }
 
 /** The plant of the run, which has no fault, and what else is found in it. @throws BadInput with all of its faults. */

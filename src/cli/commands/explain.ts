@@ -1,28 +1,30 @@
 import type { Command } from 'commander';
-import { explain, explainIn, loadRulebook, orList } from '../../index.ts';
+import { explain, explainIn, orList } from '../../index.ts';
 import { type Context, collect } from '../context.ts';
 import { badInput } from '../fault.ts';
-import { type PartOptions, planFile, planOrFault, readPlantFile } from '../plan-input.ts';
+import { type PartOptions, planFile, planOrFault } from '../plan-input.ts';
+import { addSettingOptions, surroundingsFor } from '../setting-options.ts';
+import type { Surroundings } from '../settings.ts';
 
 export function define(command: Command, context: Context): void {
   command
     .argument('<id>', 'a formula, limit, choice, caution, table, plan value, source or finding code, or any designation of an alloy')
     .argument('[file]', 'a part description: how its plan came to the value, or how the limit came out; - reads standard input')
-    .option('--plant <file>', 'the plant to plan for')
     .option('--set <path=value>', 'set a field before reading; may be repeated', collect)
     .addHelpText('after', '\nExample:\n  $ diewright explain clamp.locking-force cover.part.yaml')
     .action(async (id: string, file: string | undefined, options: PartOptions) => {
-      context.io.out.write(await explainText(id, file, options, context));
+      const surroundings = await surroundingsFor(options, file === undefined ? [] : [file], context);
+      if (surroundings !== undefined) context.io.out.write(await explainText(id, file, options, surroundings, context));
     });
+  addSettingOptions(command);
 }
 
 /** @throws BadInput for an id that names nothing, or nothing in the plan of the file. */
-async function explainText(id: string, file: string | undefined, options: PartOptions, context: Context): Promise<string> {
-  const { io } = context;
-  const rulebook = await loadRulebook();
-  if (file !== undefined) {
-    const plant = await readPlantFile(options, [file], io);
-    const plan = planOrFault(await planFile(file, { plant, set: options.set }, rulebook, io));
+async function explainText(id: string, file: string | undefined, options: PartOptions, surroundings: Surroundings, context: Context): Promise<string> {
+  const ground = file === undefined ? undefined : await surroundings.ground(file);
+  const rulebook = ground?.rulebook ?? (await surroundings.rulebook(await surroundings.settings()));
+  if (file !== undefined && ground !== undefined) {
+    const plan = planOrFault(await planFile(file, options, ground, context.io));
     const text = explainIn(plan, rulebook, id);
     if (text !== undefined) return text;
   }

@@ -1,11 +1,12 @@
 import { basename, dirname, extname, join } from 'node:path';
 import { type Command, Option } from 'commander';
-import { loadRulebook, nearestWord, orList, type SourceText, visibleLine } from '../../index.ts';
+import { nearestWord, orList, type SourceText, visibleLine } from '../../index.ts';
 import { type OptionsReport, optionsFigure, optionsFor, optionsJson, optionsMarkdown } from '../../options.ts';
 import { type Context, collect } from '../context.ts';
 import { EXIT } from '../exits.ts';
 import { BadInput, badInput } from '../fault.ts';
 import { readText } from '../files.ts';
+import { Surroundings } from '../settings.ts';
 import { VERSION } from '../version.ts';
 import { type WholeFile, writeTogether } from '../write-whole.ts';
 
@@ -15,6 +16,7 @@ type Format = (typeof FORMATS)[number];
 interface OptionsOptions {
   readonly alloys?: string;
   readonly plant?: readonly string[];
+  readonly rules?: readonly string[];
   readonly set?: readonly string[];
   readonly format?: readonly string[];
   readonly most: string;
@@ -27,6 +29,7 @@ export function define(command: Command, context: Context): void {
     .argument('<file>', 'a part description; - reads standard input')
     .option('--alloys <a,b,...>', 'also plan the part in these alloys, by any designation, and compare')
     .option('--plant <file>', 'the plant to plan for (default: a typical one that is built in and invented); repeated, further plants to compare', collect)
+    .option('--rules <folder>', 'house rules to lay over the built-in ones, in place of those of the project; may be repeated', collect)
     .option('--set <path=value>', 'set a field before reading, such as production.per_year=200000; may be repeated', collect)
     .option('-f, --format <name[=path]>', `what to write and where; may be repeated: ${FORMATS.join(', ')} (default: markdown to standard output)`, collect)
     .option('--most <count>', 'candidates listed at most', '12')
@@ -48,6 +51,8 @@ async function run(file: string, options: OptionsOptions, context: Context): Pro
     throw badInput('cli/input-twice', 'standard input can be read once only', 'name files for the others');
   const plants: SourceText[] = [];
   for (const plant of plantFiles) plants.push(await readText(plant, io));
+  const ground = await new Surroundings(options.rules === undefined ? {} : { rules: options.rules }, io).ground(file);
+  if (plants.length === 0 && ground.plant !== undefined) plants.push(ground.plant);
   const alloys = (options.alloys ?? '')
     .split(',')
     .map((word) => word.trim())
@@ -56,7 +61,7 @@ async function run(file: string, options: OptionsOptions, context: Context): Pro
     part: await readText(file, io),
     plants,
     alloys,
-    rulebook: await loadRulebook(),
+    rulebook: ground.rulebook,
     version: VERSION,
     ...(options.set === undefined ? {} : { set: options.set }),
   });

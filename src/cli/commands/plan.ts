@@ -1,16 +1,17 @@
-import { type Command, Option } from 'commander';
-import { type Diagnostic, findingsText, loadRulebook, type Plan, renderPlans, renderSheets, SEVERITIES, SHEETS, visibleLine } from '../../index.ts';
+import type { Command } from 'commander';
+import { type Diagnostic, type FailOn, findingsText, type Plan, renderPlans, renderSheets, SEVERITIES, SHEETS, visibleLine } from '../../index.ts';
 import { type Context, collect } from '../context.ts';
 import { EXIT } from '../exits.ts';
 import { BadInput } from '../fault.ts';
 import type { FigureSet } from '../figures.ts';
 import { FORMAT_NAMES, type Output, readOutputs } from '../outputs.ts';
-import { type PartOptions, planFile, readPlantFile } from '../plan-input.ts';
+import { type PartOptions, planFile } from '../plan-input.ts';
+import { addSettingOptions, surroundingsFor } from '../setting-options.ts';
+import type { Surroundings } from '../settings.ts';
 
 interface PlanOptions extends PartOptions {
   readonly format?: readonly string[];
   readonly sheet?: readonly string[];
-  readonly failOn: 'error' | 'warning' | 'never';
   readonly quiet?: boolean;
   readonly workings?: boolean;
   readonly wave?: boolean;
@@ -30,13 +31,7 @@ export function define(command: Command, context: Context): void {
       `one page of the plan for one reader, as Markdown, and where; may be repeated, with or without --format: ${SHEETS.join(', ')}`,
       collect,
     )
-    .option('--plant <file>', 'the plant to plan for (default: a typical one that is built in and invented)')
     .option('--set <path=value>', 'set a field before reading, such as geometry.wall.nominal="3 mm"; may be repeated', collect)
-    .addOption(
-      new Option('--fail-on <severity>', `exit with ${EXIT.findings} when a finding is this grave or worse`)
-        .choices(['error', 'warning', 'never'])
-        .default('error'),
-    )
     .option('--workings', 'in Markdown, also every value that no section shows: alloy data, table figures, workings')
     .option(
       '--figures <folder>',
@@ -47,28 +42,34 @@ export function define(command: Command, context: Context): void {
     .action(async (files: string[], options: PlanOptions) => {
       context.exit = await plan(files, options, context);
     });
+  addSettingOptions(command, { failOn: true });
 }
 
 async function plan(files: readonly string[], options: PlanOptions, context: Context): Promise<number> {
   const { io } = context;
-  const inputs = options.plant === undefined ? files : [...files, options.plant];
+  const surroundings = await surroundingsFor(options, files, context);
+  if (surroundings === undefined) return EXIT.made;
+  const inputs = [...files, ...(await otherInputs(surroundings, files))];
   const outputs = readOutputs(options.format ?? [], options.sheet ?? [], inputs);
   const drawsFigures = outputs.some((output) => output.format === 'markdown' && output.path !== '-') || options.figures !== undefined;
   // Loaded only when a figure may be written.
   const figures = drawsFigures ? await import('../figures.ts') : undefined;
   figures?.checkFigureOption(options.figures, outputs);
-  const plant = await readPlantFile(options, files, io);
-  const rulebook = await loadRulebook();
   const plans: Plan[] = [];
   const faults: Diagnostic[] = [];
+  let grave = false;
   for (const file of files) {
     try {
-      const planned = await planFile(file, { plant, set: options.set, wave: options.wave }, rulebook, io);
+      const ground = await surroundings.ground(file);
+      const planned = await planFile(file, options, ground, io);
       if (planned.plan === undefined) faults.push(...unseen(faults, planned.diagnostics));
-      else plans.push(planned.plan);
+      else {
+        plans.push(planned.plan);
+        grave ||= planned.plan.findings.some((finding) => isGrave(finding, ground.failOn));
+      }
     } catch (error) {
       if (!(error instanceof BadInput)) throw error;
-      faults.push(...error.diagnostics);
+      faults.push(...unseen(faults, error.diagnostics));
     }
   }
   const findings = plans.flatMap((one) => one.findings);
@@ -81,12 +82,22 @@ async function plan(files: readonly string[], options: PlanOptions, context: Con
   const shown = outputs.some((output) => output.format === 'findings' && output.path === '-') ? [] : [...(options.quiet === true ? [] : findings), ...faults];
   if (shown.length > 0) await context.report(shown);
   if (faults.length > 0) return EXIT.badInput;
-  return findings.some((finding) => isGrave(finding, options.failOn)) ? EXIT.findings : EXIT.made;
+  return grave ? EXIT.findings : EXIT.made;
 }
 
 const NO_SET: FigureSet = { files: [], links: [] };
 
-/** A fault of the plant file comes back with each part; it is said once. */
+/** Files besides the parts that must not be written over: plants and project files. A fault in the settings is reported with the part. */
+async function otherInputs(surroundings: Surroundings, files: readonly string[]): Promise<string[]> {
+  const found = new Set<string>();
+  for (const file of files) {
+    const { plant, project } = await surroundings.settings(file).catch(() => ({ plant: undefined, project: undefined }));
+    for (const path of [plant?.value?.at, project]) if (path !== undefined) found.add(path);
+  }
+  return [...found];
+}
+
+/** A fault of the plant file or of house rules comes back with each part; it is said once. */
 function unseen(known: readonly Diagnostic[], list: readonly Diagnostic[]): Diagnostic[] {
   const key = (d: Diagnostic): string => JSON.stringify([d.code, d.message, d.at?.source.name, d.at?.position()]);
   const keys = new Set(known.map(key));
@@ -121,6 +132,6 @@ async function write(
   if (options.quiet !== true) for (const { path } of files) io.err.write(`wrote ${visibleLine(path)}\n`);
 }
 
-function isGrave(finding: Diagnostic, threshold: PlanOptions['failOn']): boolean {
+function isGrave(finding: Diagnostic, threshold: FailOn): boolean {
   return finding.accepted === undefined && threshold !== 'never' && SEVERITIES.indexOf(finding.severity) <= SEVERITIES.indexOf(threshold);
 }

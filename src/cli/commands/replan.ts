@@ -22,6 +22,7 @@ export function define(command: Command, context: Context): void {
     .option('--alloy <name>', 'the alloy to plan anew in, by any designation')
     .option('--set <path=value>', 'set a field for the plan after, such as production.per_year=200000; may be repeated', collect)
     .option('--plant <file>', 'the plant of the plan after; with --alloy or --set that of both plans')
+    .option('--rules <folder>', 'house rules of the plan after, in place of those of the project; may be repeated', collect)
     .option('--plant-before <file>', 'the plant of the plan before, where it is another one')
     .addOption(
       new Option('--before <plan>', 'what the plan before is: made of the file as it stands, or the plan committed beside it (plan.json)')
@@ -57,7 +58,13 @@ async function replan(paths: readonly string[], options: ReplanOptions, context:
   if (options.takeBack === true) return takeBackOnly(files, context);
   const outputs = readReplanOutputs(options.format ?? [], [...files, ...[options.plant, options.plantBefore].filter((path) => path !== undefined)]);
   const threads = options.threads === undefined ? usualThreads(files.length) : readNumber('threads', options.threads, MOST_THREADS, true);
-  const task = await readTask(options, await rulebooks(), io, wantsColour(context.colour, io.env, io.err));
+  const task = await readTask(
+    options,
+    await rulebooks({ ...(options.rules === undefined ? {} : { rules: options.rules }), ...(files[0] === undefined ? {} : { first: files[0] }) }, io),
+    io,
+    wantsColour(context.colour, io.env, io.err),
+    files[0],
+  );
   const mended = mendBrokenRuns(files, task.write);
   if (mended.length > 0 && !quiet) await context.report(mended);
 

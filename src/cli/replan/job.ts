@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
-import { findingsText, loadRulebook, type Plan, type Rulebook, renderPlans, type SourceText } from '../../index.ts';
+import { findingsText, type Plan, type Rulebook, renderPlans, type SourceText } from '../../index.ts';
 import { type PartChange, type PartFailure, type Replanned, type ReplanRequest, replanPart } from '../../replan.ts';
 import { paletteFor } from '../colour.ts';
 import { type Committed, committedPlans, plannedFile } from '../committed.ts';
@@ -16,6 +16,9 @@ import type { FileChange } from './transaction.ts';
 export interface Task {
   readonly plantBefore?: SourceText;
   readonly plantAfter?: SourceText;
+  /** House rules of the plan after, in place of those of the project; the project is that of this part. */
+  readonly rules?: readonly string[];
+  readonly first?: string;
   readonly set: readonly string[];
   readonly sameCavities: boolean;
   readonly committed: boolean;
@@ -35,10 +38,18 @@ export interface Outcome {
   readonly files: readonly FileChange[];
 }
 
-/** The rules that the plans are made by: the one place where a rulebook comes in. Built-in for both. */
-export async function rulebooks(): Promise<{ readonly before: Rulebook; readonly after: Rulebook }> {
-  const rulebook = await loadRulebook();
-  return { before: rulebook, after: rulebook };
+/**
+ * The rules that the plans are made by: those of the project of the first part, and for the plan after those that `--rules`
+ * names in their place.
+ * @throws BadInput when project file or house rules are wrong.
+ */
+export async function rulebooks({ rules, first }: Pick<Task, 'rules' | 'first'>, io: Io): Promise<{ readonly before: Rulebook; readonly after: Rulebook }> {
+  const { Surroundings } = await import('../settings.ts');
+  const before = new Surroundings({}, io);
+  const own = await before.rulebook(await before.settings(first));
+  if (rules === undefined) return { before: own, after: own };
+  const after = new Surroundings({ rules }, io);
+  return { before: own, after: await after.rulebook(await after.settings(first)) };
 }
 
 /** Replans one file and, where it is to be written, makes the new texts of it and of the plans beside it. Never throws for what a user can write. */

@@ -31,7 +31,7 @@ export async function replanFiles(
 ): Promise<void> {
   const threads = Math.min(options.threads, files.length);
   if (threads === 0 || SCRIPT === undefined || !existsSync(SCRIPT)) {
-    const rules = await rulebooks();
+    const rules = await rulebooks(task, io);
     for (const file of files) {
       if (options.stopped()) return;
       options.take(await replanFile(file, task, rules, io));

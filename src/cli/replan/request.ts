@@ -9,6 +9,7 @@ import type { Task } from './job.ts';
 export interface ReplanOptions {
   readonly alloy?: string;
   readonly plant?: string;
+  readonly rules?: readonly string[];
   readonly plantBefore?: string;
   readonly set?: readonly string[];
   readonly before: 'made' | 'committed';
@@ -24,11 +25,24 @@ export interface ReplanOptions {
 }
 
 /** The task that the options set for every part. @throws BadInput for anything in them that no part could make good. */
-export async function readTask(options: ReplanOptions, rules: { readonly before: Rulebook; readonly after: Rulebook }, io: Io, colour: boolean): Promise<Task> {
+export async function readTask(
+  options: ReplanOptions,
+  rules: { readonly before: Rulebook; readonly after: Rulebook },
+  io: Io,
+  colour: boolean,
+  first: string | undefined,
+): Promise<Task> {
   const set = settingsOf(options);
   const changes = set.length > 0;
-  if (!changes && options.plant === undefined && options.plantBefore === undefined && options.sameCavities !== true && options.before === 'made')
-    throw badInput('cli/usage', 'nothing would change', 'give --alloy, --plant or --set, or compare with --before committed');
+  if (
+    !changes &&
+    options.rules === undefined &&
+    options.plant === undefined &&
+    options.plantBefore === undefined &&
+    options.sameCavities !== true &&
+    options.before === 'made'
+  )
+    throw badInput('cli/usage', 'nothing would change', 'give --alloy, --plant, --rules or --set, or compare with --before committed');
   checkSettings(options, set, rules.after);
   const plantAfter = options.plant === undefined ? undefined : await readPlant(options.plant, rules.after, io);
   // A plant that is given with another change is that of both plans; alone, it is itself what changes.
@@ -41,6 +55,8 @@ export async function readTask(options: ReplanOptions, rules: { readonly before:
     leastChange: readNumber('least-change', options.leastChange, 100),
     everyValue: options.everyValue === true,
     colour,
+    ...(options.rules === undefined ? {} : { rules: options.rules }),
+    ...(first === undefined ? {} : { first }),
     ...(plantAfter === undefined ? {} : { plantAfter }),
     ...(plantBefore === undefined ? {} : { plantBefore }),
   };

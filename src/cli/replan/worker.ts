@@ -6,8 +6,8 @@ import { replanFile, rulebooks, type Task } from './job.ts';
 export async function work(): Promise<void> {
   const port = parentPort;
   if (port === null) return;
-  const rules = await rulebooks();
   const io = processIo();
+  const rules = await rulebooks(workerData as Task, io);
   port.on('message', async (file: string) => {
     try {
       port.postMessage({ outcome: await replanFile(file, workerData as Task, rules, io) });

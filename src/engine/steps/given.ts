@@ -23,7 +23,8 @@ function fileAlloy(ledger: Ledger): void {
     const id = `alloy.${name.replaceAll('_', '-')}`;
     const word = wordOf(id);
     if (word === undefined || 'text' in word) continue;
-    const file = (key: string, value: number, note: string | undefined): void => {
+    const file = (key: string, value: number, remark: string | undefined): void => {
+      const note = property.house === undefined ? remark : [...(remark === undefined ? [] : [remark]), `house rules: ${property.house}`].join('; ');
       ledger.put(
         Traced.table(key, convert(value, property.unit, word.unit), word.unit as Unit, {
           table: `alloy ${alloy.id}`,

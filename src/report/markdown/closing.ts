@@ -40,6 +40,7 @@ export function cautions(plan: Plan): RootContent[] {
         item([`Defer to: ${caution.defer}`]),
         ...(caution.because.length === 0 ? [] : [item([`Because of: ${caution.because.map((id) => titleOf(plan, id)).join(', ')}`])]),
         item([`Source and status: ${originText(caution.source, caution.status)}`]),
+        ...(caution.house === undefined ? [] : [item([`House rules: ${caution.house}`])]),
       ]),
     ),
   );

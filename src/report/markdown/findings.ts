@@ -24,6 +24,7 @@ function findingItem(finding: Diagnostic) {
     ...(accepted === undefined ? [] : [item([strong('Accepted'), ` ${ACCEPTED_WHERE[accepted.where]}: ${accepted.reason}`])]),
     ...(finding.notes ?? []).map((note) => item([`Why: ${note}`])),
     ...(finding.fix === undefined ? [] : [item([`What to do: ${finding.fix}`])]),
+    ...(finding.rule === undefined ? [] : [item([`Rule: ${finding.rule}`])]),
   ];
   return item(
     [strong(accepted === undefined ? finding.severity : `${finding.severity}, accepted`), ' ', code(finding.code), ...place, `: ${finding.message}`],

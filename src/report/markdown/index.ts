@@ -3,6 +3,7 @@ import type { Plan } from '../../engine/plan.ts';
 import { assumptions, cautions, notChecked, sources, unverified, words } from './closing.ts';
 import { decisionNodes } from './decisions.ts';
 import { findingNodes } from './findings.ts';
+import { houseRules } from './house.ts';
 import { printMarkdown } from './print.ts';
 import { type FigureFiles, otherValues, sectionNodes } from './sections.ts';
 import { opening, summary } from './summary.ts';
@@ -22,6 +23,7 @@ export function markdownTree(plan: Plan, options: MarkdownOptions = {}): Root {
       ...opening(plan),
       ...summary(plan),
       ...findingNodes(plan),
+      ...houseRules(plan),
       ...sectionNodes(plan, options.figures ?? new Map()),
       ...decisionNodes(plan),
       ...assumptions(plan),

@@ -19,10 +19,15 @@ export function opening(plan: Plan, title: string): RootContent[] {
     paragraph(
       `Alloy ${alloy.id} (${alloy.family}). Plant: ${plant.name}${plant.invented ? ' (invented)' : ''}. Read from `,
       code(part.file),
-      `, worked out by ${tool.name} ${tool.version}; formulas, inputs and sources stand in the plan. Findings of the plan: ${countFindings(plan.findings)}.`,
+      `, worked out by ${tool.name} ${tool.version}; formulas, inputs and sources stand in the plan. Findings of the plan: ${countFindings(plan.findings)}.${houseSentence(plan)}`,
       ...(wrong ? [' ', strong('Errors stand: nothing is built, set or quoted by this sheet before they are cleared.')] : []),
     ),
   ];
+}
+
+/** A sheet says that house rules are in use; which ones, the plan says. */
+function houseSentence({ changes = [] }: Plan): string {
+  return changes.length === 0 ? '' : ` Worked out with house rules (${counted(changes.length, 'change')}, listed in the plan).`;
 }
 
 /** How to read the status of a row, and how many rows rest on memory. */

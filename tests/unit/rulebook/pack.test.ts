@@ -9,9 +9,10 @@ describe('the rulebook as the build keeps it', () => {
 
   test('is the rulebook that was compiled, in the same order', () => {
     for (const section of Object.keys(compiled) as (keyof typeof compiled)[]) {
-      expect(Object.keys(unpacked[section])).toEqual(Object.keys(compiled[section]));
-      expect(Object.entries(unpacked[section])).toEqual(Object.entries(compiled[section]));
-      expect(Object.values(unpacked[section])).toEqual(Object.values(compiled[section]));
+      const [got, want] = [unpacked[section] as object, compiled[section] as object];
+      expect(Object.keys(got)).toEqual(Object.keys(want));
+      expect(Object.entries(got)).toEqual(Object.entries(want));
+      expect(Object.values(got)).toEqual(Object.values(want));
     }
   });
 

@@ -59,7 +59,8 @@ export class Stop {
   /** By how much the limit is missed, as a share; undefined where that cannot be measured. */
   get miss(): number | undefined {
     const tree = this.limit === undefined ? undefined : this.#rulebook?.conditions[this.limit.require];
-    return tree === undefined || this.bound === undefined ? undefined : shortfall(tree, this.bound.values);
+    // An expression that only the library for CEL can evaluate has no sides to compare.
+    return tree === undefined || typeof tree === 'function' || this.bound === undefined ? undefined : shortfall(tree, this.bound.values);
   }
 
   get words(): () => { readonly message: string; readonly fix: string } {
