@@ -3,6 +3,7 @@ import {
   type CheckedFinding,
   checkedFindings,
   checkFreshness,
+  nameIn,
   type Plan,
   type Rulebook,
   readPlantText,
@@ -67,19 +68,22 @@ async function checkPart(path: string, setting: CheckSetting, alone: (part: stri
   } catch (error) {
     return unread(path, error, shown);
   }
-  const planned = planText(source, setting);
+  const { committed, findings: unreadable } = plansBeside(path);
+  // Planned under the name that a plan beside it has, so that both can be compared as they are.
+  const name = nameIn(committed, path);
+  const names = new Map([[name, path]]);
+  const planned = planText({ name, text: source.text }, setting);
   // A --set that is wrong for one part is wrong for all, and is said once.
   const wrong = planned.diagnostics.filter(({ code }) => WRONG_SET.has(code));
   if (wrong.length > 0) throw new BadInput(wrong);
   // Faults of the plant come back with each part; they are told once, of the plant.
   const own = planned.diagnostics.filter(({ at, code }) => plant === undefined || at === undefined || !isOf(at.source, plant) || !code.startsWith('spec/'));
-  if (planned.plan === undefined) return { judged: false, findings: checkedFindings(path, own, { shown, faults: true }) };
-  const { committed, findings: unreadable } = plansBeside(path);
+  if (planned.plan === undefined) return { judged: false, findings: checkedFindings(path, own, { shown, faults: true, names }) };
   const again = (as: { readonly part: string; readonly plant?: string | undefined; readonly wave: boolean }): Plan | undefined =>
     planText({ name: as.part, text: source.text }, { ...setting, plant: renamed(plant, as.plant), wave: as.wave }).plan;
   const stale =
     committed.length === 0 ? [] : await checkFreshness({ part: path, plan: planned.plan, alone: alone(path), committed, again, plant: plant?.name, set });
-  return { judged: true, findings: checkedFindings(path, [...own, ...unreadable, ...stale], { shown }) };
+  return { judged: true, findings: checkedFindings(path, [...own, ...unreadable, ...stale], { shown, names }) };
 }
 
 /** The reader of a plant takes its text without a byte order mark, so that the places are of another object than the text given. */
