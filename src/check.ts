@@ -8,20 +8,23 @@ import { CODES } from './spec/index.ts';
 
 export { applyBaseline, type BaselineEntry, baselineOf, canBeKnown, type FilesOfRun } from './engine/check/baseline.ts';
 export { type Checked, type CheckedFile, type CheckedFinding, isFailing, sortFindings, type Threshold } from './engine/check/checked.ts';
-export { type CommittedText, checkFreshness, type FreshnessRequest } from './freshness.ts';
+export { type CommittedText, checkFreshness, type FreshnessRequest, nameIn } from './freshness.ts';
 export { baselineText } from './report/check/baseline-text.ts';
 export { CHECK_FORMATS, type CheckFormat, renderCheck } from './report/check/index.ts';
 export { type CheckReport, summaryLine } from './report/check/report.ts';
 export { readBaseline } from './spec/index.ts';
 
-/** Findings without what they were made from; with `shown` the lines that they point at. Faults are those of an input that could not be used. */
+/**
+ * Findings without what they were made from; with `shown` the lines that they point at, and with `names` files called by another name.
+ * Faults are those of an input that could not be used.
+ */
 export function checkedFindings(
   of: string,
   diagnostics: readonly Diagnostic[],
-  options: { readonly shown: boolean; readonly faults?: boolean },
+  options: { readonly shown: boolean; readonly faults?: boolean; readonly names?: ReadonlyMap<string, string> },
 ): CheckedFinding[] {
   return diagnostics.map((diagnostic) => {
-    const checked = toChecked(diagnostic, of, options.shown ? frameOf(diagnostic) : undefined);
+    const checked = toChecked(diagnostic, of, options.shown ? frameOf(diagnostic) : undefined, options.names);
     return options.faults === true && diagnostic.severity === 'error' ? { ...checked, fault: true } : checked;
   });
 }

@@ -19,6 +19,7 @@ export interface CommittedText {
 export interface FreshnessRequest {
   /** The part file, by the name that the check gives it. */
   readonly part: string;
+  /** A fresh plan; it may have been made under another name of the part file, such as `nameIn` gives. */
   readonly plan: Plan;
   /** The part is the only one in its folder, so that a plan there is its own whatever part it names. */
   readonly alone: boolean;
@@ -37,8 +38,10 @@ export interface FreshnessRequest {
 export async function checkFreshness(request: FreshnessRequest): Promise<Diagnostic[]> {
   const { committed } = request;
   const found: Diagnostic[] = [];
+  const { planJson } = await import('./report/json.ts');
+  const json = committed.some(({ form }) => form === 'json') ? planJson(request.plan) : '';
   const records = new Map<CommittedText, { readonly own: PlanRecord; readonly all: readonly PlanRecord[] }>();
-  for (const one of committed.filter(({ form }) => form === 'json')) {
+  for (const one of committed.filter(({ form, source }) => form === 'json' && source.text !== json)) {
     const { plans, diagnostics } = readCommittedPlans(one.source);
     found.push(...diagnostics);
     const own =
@@ -55,8 +58,9 @@ export async function checkFreshness(request: FreshnessRequest): Promise<Diagnos
     wave,
   );
   for (const [{ source }, { own }] of records) {
-    const plan = isWave(own) ? request.again({ part: request.part, plant: request.plant, wave: true }) : request.plan;
-    const stale = plan === undefined ? undefined : await staleJson(source, own, plan, command);
+    const plan = isWave(own) ? request.again({ part: request.part, plant: request.plant, wave: true }) : undefined;
+    const fresh = plan === undefined ? json : planJson(plan);
+    const stale = stalePlan(source, comparePlans(own, JSON.parse(fresh) as PlanRecord), command);
     if (stale !== undefined) found.push(stale);
   }
   for (const [{ source }, text] of texts) {
@@ -66,18 +70,37 @@ export async function checkFreshness(request: FreshnessRequest): Promise<Diagnos
   return found;
 }
 
-async function staleJson(source: SourceText, own: PlanRecord, plan: Plan, command: string): Promise<Diagnostic | undefined> {
-  const { planJson } = await import('./report/json.ts');
-  const fresh = planJson(plan);
-  if (fresh === source.text) return undefined;
-  return stalePlan(source, comparePlans(own, JSON.parse(fresh) as PlanRecord), command);
+/**
+ * The name of a part file as the plans beside it spell it, or else as it is given: a plan that is made under that name can be
+ * held against them letter by letter.
+ */
+export function nameIn(committed: readonly CommittedText[], part: string): string {
+  for (const { source, form } of committed) {
+    const name = form === 'markdown' ? MADE_FROM.exec(source.text)?.[1] : fileInJson(source.text);
+    if (name !== undefined && baseName(name) === baseName(part)) return name;
+  }
+  return part;
 }
+
+function fileInJson(text: string): string | undefined {
+  const named = /^ {4}"file": ("(?:[^"\\]|\\.)*")/m.exec(text.slice(0, HEAD))?.[1];
+  if (named === undefined) return undefined;
+  try {
+    return JSON.parse(named) as string;
+  } catch {
+    // The plan will be found to be none.
+    return undefined;
+  }
+}
+
+/** A plan as JSON names its part in so many characters. */
+const HEAD = 20_000;
 
 async function staleMarkdown(source: SourceText, text: string, request: FreshnessRequest, wave: boolean, command: string): Promise<Diagnostic | undefined> {
   const { markdownText } = await import('./report/markdown/index.ts');
   const part = spelledIn(text, request.part);
   const plant = request.plant === undefined ? undefined : spelledIn(text, request.plant);
-  const same = part === request.part && plant === request.plant && !wave;
+  const same = part === request.plan.part.file && plant === request.plant && !wave;
   const plan = same ? request.plan : request.again({ part, plant, wave });
   if (plan === undefined) return undefined;
   const figures = new Map(

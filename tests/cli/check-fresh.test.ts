@@ -151,6 +151,7 @@ describe('a stale plan', () => {
     ['a list', () => '[]', 'not a mapping', 1],
     ['another form', (text: string) => text.replace('plan/1', 'plan/9'), '"format": "plan/1"', 1],
     ['no part', (text: string) => text.replace('"file": "a.part.yaml"', '"file": 3'), 'file of its part', 1],
+    ['an escape that JSON lacks', (text: string) => text.replace('"file": "a.part.yaml"', '"file": "\\x/a.part.yaml"'), 'not JSON', undefined],
     ['a value without a number', (text: string) => text.replace('"value": 150,', '"value": "150",'), 'no number', 1],
     ['a byte that is no text', () => Buffer.from([0x7b, 0xe4, 0x7d]), 'not a text in UTF-8', 1],
   ])('that cannot be read, %s, is a finding and no fault', (_, change, word, line) => {

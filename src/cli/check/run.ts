@@ -1,4 +1,4 @@
-import { type CheckedFile, type CheckedFinding, checkedFindings, checkFreshness, type Plan, readPlantText, type SourceText } from '../../index.ts';
+import { type CheckedFile, type CheckedFinding, checkedFindings, checkFreshness, nameIn, type Plan, readPlantText, type SourceText } from '../../index.ts';
 import { BadInput } from '../fault.ts';
 import { readFileText } from '../files.ts';
 import { type PlanSetting, planText } from '../plan-input.ts';
@@ -64,7 +64,11 @@ async function checkPart(path: string, setting: CheckSetting, alone: (part: stri
   } catch (error) {
     return unread(path, error, shown);
   }
-  const planned = planText(source, ground);
+  const { committed, findings: unreadable } = plansBeside(path);
+  // Planned under the name that a plan beside it has, so that both can be compared as they are.
+  const name = nameIn(committed, path);
+  const names = new Map([[name, path]]);
+  const planned = planText({ name, text: source.text }, ground);
   // A --set that is wrong for one part is wrong for all, and is said once.
   const wrong = planned.diagnostics.filter(({ code }) => WRONG_SET.has(code));
   if (wrong.length > 0) throw new BadInput(wrong);
@@ -72,13 +76,12 @@ async function checkPart(path: string, setting: CheckSetting, alone: (part: stri
   const told = plant !== undefined && (plant.name === setting.plant?.name || toldPlants.has(plant.name));
   if (plant !== undefined) toldPlants.add(plant.name);
   const own = planned.diagnostics.filter(({ at, code }) => !told || at === undefined || !isOf(at.source, plant as SourceText) || !code.startsWith('spec/'));
-  if (planned.plan === undefined) return { judged: false, findings: checkedFindings(path, own, { shown, faults: true }) };
-  const { committed, findings: unreadable } = plansBeside(path);
+  if (planned.plan === undefined) return { judged: false, findings: checkedFindings(path, own, { shown, faults: true, names }) };
   const again = (as: { readonly part: string; readonly plant?: string | undefined; readonly wave: boolean }): Plan | undefined =>
     planText({ name: as.part, text: source.text }, { ...ground, plant: renamed(plant, as.plant), wave: as.wave }).plan;
   const stale =
     committed.length === 0 ? [] : await checkFreshness({ part: path, plan: planned.plan, alone: alone(path), committed, again, plant: plant?.name, set });
-  return { judged: true, findings: checkedFindings(path, [...own, ...unreadable, ...stale], { shown }) };
+  return { judged: true, findings: checkedFindings(path, [...own, ...unreadable, ...stale], { shown, names }) };
 }
 
 /** The reader of a plant takes its text without a byte order mark, so that the places are of another object than the text given. */

@@ -44,11 +44,12 @@ export interface Checked {
   readonly findings: readonly CheckedFinding[];
 }
 
-/** A finding without what it was made from. */
-export function toChecked(diagnostic: Diagnostic, of: string, shown?: ShownLine): CheckedFinding {
+/** A finding without what it was made from. A file that was read under another name is called by the name given for it. */
+export function toChecked(diagnostic: Diagnostic, of: string, shown?: ShownLine, names?: ReadonlyMap<string, string>): CheckedFinding {
   const { at, code, severity, message, notes, fix, item, accepted } = diagnostic;
   const { line, column, endLine, endColumn } = at?.position() ?? { line: 1, column: 1, endLine: 1, endColumn: 1 };
-  const file = at === undefined ? of : at.source.name;
+  const read = at?.source.name ?? of;
+  const file = names?.get(read) ?? read;
   return { of, file, line, column, endLine, endColumn, path: at?.path ?? '', code, severity, message, notes, fix, item, accepted, shown };
 }
 
