@@ -118,8 +118,9 @@ class Hunt {
       this.#wanted = entry.trial.maybe('clamp.pressure')?.value ?? this.#wanted;
       if (entry.reached === 'done') this.#take(entry);
       if (entry.stop?.eases === 'machine') break;
-      // A larger plunger has a larger biscuit and presses less; it can only break fewer warnings.
-      if (entry.floor !== undefined && this.#isTooDear(pair, entry.floor, [])) break;
+      // A larger plunger has a larger biscuit and presses less, and eases no warning but those that say so.
+      const remaining = entry.waived.filter(({ eases }) => eases !== 'plunger');
+      if (entry.floor !== undefined && this.#isTooDear(pair, entry.floor, remaining)) break;
     }
   }
 
