@@ -28,7 +28,6 @@ const REST = [
   squeezeStep,
   ventStep,
   intensificationStep,
-  slowShotStep,
   solidificationStep,
   cycleStep,
   heatStep,
@@ -47,6 +46,8 @@ const STAGES: Readonly<Record<Stage, (trial: Ledger) => void>> = {
   reach: (trial) => {
     workReach(trial);
     workMargin(trial);
+    // It needs nothing but the shot, and its limits weigh against most candidates.
+    trial.attempt(slowShotStep.id, slowShotStep.title, () => slowShotStep.work(trial));
   },
   whole: (trial) => {
     for (const step of REST) trial.attempt(step.id, step.title, () => step.work(trial));
