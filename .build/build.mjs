@@ -85,7 +85,12 @@ async function buildCommandLine() {
     entryPoints: ['src/cli/program.ts'],
     outfile: 'dist/program.cjs',
     supported: { 'dynamic-import': false },
-    plugins: [provided, module('node:child_process', NO_CHILDREN), elsewhere(/\/report\/figure\/index\.ts$/, './figure.cjs'), elsewhere(/\/expression\.ts$/, './expression.cjs')],
+    plugins: [
+      provided,
+      module('node:child_process', NO_CHILDREN),
+      elsewhere(/\/report\/figure\/index\.ts$/, './figure.cjs'),
+      elsewhere(/\/expression\.ts$/, './expression.cjs'),
+    ],
   });
   await build({ ...bundled, format: 'cjs', entryPoints: ['src/report/figure/index.ts'], outfile: 'dist/figure.cjs' });
   await build({ ...bundled, format: 'cjs', entryPoints: ['src/rulebook/expression.ts'], outfile: 'dist/expression.cjs' });
