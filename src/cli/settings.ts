@@ -63,6 +63,8 @@ const BUILT_IN = 'built in';
  * and where no house rules are set nothing of their reader is loaded.
  */
 export class Surroundings {
+  /** The project file for each folder of inputs. */
+  readonly #found = new Map<string, string | undefined>();
   readonly #projects = new Map<string, Promise<ProjectSpec>>();
   readonly #plants = new Map<string, Promise<SourceText>>();
   readonly #rulebooks = new Map<string, Promise<Rulebook>>();
@@ -77,7 +79,7 @@ export class Surroundings {
    * @throws BadInput for a project file or a variable of the environment that is wrong.
    */
   async settings(input?: string): Promise<Settings> {
-    const path = projectFileFor(input);
+    const path = this.#projectFile(input);
     const project = path === undefined ? undefined : await this.#project(path);
     const { plant, rules, failOn } = this.options;
     const { DIEWRIGHT_PLANT: plantOfEnv = '', DIEWRIGHT_RULES: rulesOfEnv = '' } = this.io.env;
@@ -150,6 +152,12 @@ export class Surroundings {
     return kept(this.#plants, path, () => readText(path, this.io));
   }
 
+  #projectFile(input: string | undefined): string | undefined {
+    const folder = folderOf(input);
+    if (!this.#found.has(folder)) this.#found.set(folder, projectFileFor(input));
+    return this.#found.get(folder);
+  }
+
   #project(path: string): Promise<ProjectSpec> {
     return kept(this.#projects, path, async () => {
       const { project, diagnostics } = await readProject(await readText(path, this.io));
@@ -184,7 +192,7 @@ function kept<T>(by: Map<string, Promise<T>>, key: string, make: () => Promise<T
  * the top of a repository. Seen from the current folder, with forward slashes.
  */
 export function projectFileFor(input?: string): string | undefined {
-  let folder = input === undefined || input === '-' ? resolve('.') : dirname(resolve(input));
+  let folder = folderOf(input);
   for (;;) {
     const path = join(folder, PROJECT_FILE);
     if (existsSync(path)) return slashes(relative('.', path));
@@ -192,6 +200,10 @@ export function projectFileFor(input?: string): string | undefined {
     if (above === folder || existsSync(join(folder, '.git'))) return undefined;
     folder = above;
   }
+}
+
+function folderOf(input: string | undefined): string {
+  return input === undefined || input === '-' ? resolve('.') : dirname(resolve(input));
 }
 
 function asGiven(name: string): Named {

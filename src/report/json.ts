@@ -1,4 +1,5 @@
 import type { Block, Decision, Plan } from '../engine/plan.ts';
+import type { Change } from '../engine/rule-data.ts';
 import type { Diagnostic } from '../kernel/diagnostic.ts';
 import { fingerprint } from '../kernel/diagnostic.ts';
 import type { Place } from '../kernel/place.ts';
@@ -38,7 +39,7 @@ function planRecord(plan: Plan) {
     unverified: [...values.values()].filter((value) => value.status === 'memory').map((value) => value.id),
     checkFirst: plan.weak.map(({ figure }) => ({ id: figure.id, status: figure.status })),
     sources: record(plan.sources, (text) => text),
-    ...(plan.changes === undefined ? {} : { houseRules: plan.changes }),
+    ...(plan.changes === undefined ? {} : { houseRules: plan.changes.map(changeRecord) }),
   };
 }
 
@@ -110,6 +111,10 @@ function findingRecord(finding: Diagnostic) {
     values: finding.values ?? [],
     fingerprint: fingerprint(finding),
   };
+}
+
+function changeRecord({ file, line, ...change }: Change) {
+  return { ...change, at: { file, line } };
 }
 
 function placeRecord(place: Place) {

@@ -65,15 +65,19 @@ export function buildTable(
   return { table: { id, title: file.title, about: file.about, axes, gives, rows, notes: file.notes ?? [] }, rows: from };
 }
 
-/** A list of words on an axis stands for one row each. */
+/** A list of words on an axis stands for one row each; where there is no word, the empty one stands for it and is reported. */
 function expand(axes: readonly Axis[], written: Readonly<Record<string, unknown>>): Record<string, string | number>[] {
   let list: Record<string, string | number>[] = [{}];
   for (const axis of axes) {
     const value = written[axis.name];
     const values = (Array.isArray(value) ? value : [value]) as (string | number)[];
-    list = list.flatMap((at) => values.map((v) => ({ ...at, [axis.name]: axis.kind === 'word' ? String(v) : (v as number) })));
+    list = list.flatMap((at) => values.map((v) => ({ ...at, [axis.name]: axis.kind === 'word' ? wordOf(v) : (v as number) })));
   }
   return list;
+}
+
+function wordOf(value: unknown): string {
+  return typeof value === 'string' || typeof value === 'number' ? String(value) : '';
 }
 
 export function buildChoices(topic: string, file: Written<typeof choiceFile>): Record<string, Choice> {

@@ -54,7 +54,10 @@ export function checkTable(read: ReadRules, table: Table): void {
       const value = row.at[axis.name];
       const once = JSON.stringify([at, axis.name, value]);
       if (said.has(once)) continue;
-      if (axis.kind === 'word' && !axis.values.includes(value as string)) {
+      if (axis.kind === 'word' && value === '') {
+        said.add(once);
+        report('missing-field', at, `the row has no ${axis.name}`, `write "${axis.name}: ${axis.values[0]}", or another of its words`);
+      } else if (axis.kind === 'word' && !axis.values.includes(value as string)) {
         said.add(once);
         const near = didYouMean(String(value), axis.values);
         report('unknown-word', [...at, axis.name], `"${String(value)}" is not a value of axis ${axis.name}${near}`, `use ${axis.values.join(', ')}`);

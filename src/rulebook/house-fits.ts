@@ -17,12 +17,12 @@ export function checkFits(read: ReadRules, before: Rulebook, words: Words): void
   for (const table of Object.values(read.tables)) {
     const builtIn = own(before.tables, table.id);
     if (builtIn === undefined) nothingReads(read, 'table', table.id, Object.keys(before.tables), 'no step of a plan reads it');
-    else if (says(read, 'table', table.id)) fitTable(read, table, builtIn);
+    else if (says(read, 'table', table.id, builtIn)) fitTable(read, table, builtIn);
   }
   for (const choice of Object.values(read.choices)) {
     const builtIn = own(before.choices, choice.id);
     if (builtIn === undefined) nothingReads(read, 'choice', choice.id, Object.keys(before.choices), 'no step of a plan takes such a decision');
-    else if (says(read, 'choice', choice.id)) fitChoice(read, choice, builtIn, words);
+    else if (says(read, 'choice', choice.id, builtIn)) fitChoice(read, choice, builtIn, words);
   }
   for (const id of Object.keys(read.limits)) fitOwn(read, 'limit', id, before.limits);
   for (const alloy of Object.values(read.alloys)) {
@@ -73,18 +73,19 @@ function same(a: string, b: string): boolean {
 }
 
 /** A record that may be added or may replace: it says why exactly when it replaces. */
-function fitOwn(read: ReadRules, what: RuleKind, id: string, before: Readonly<Record<string, unknown>>): void {
-  if (Object.hasOwn(before, id)) says(read, what, id);
+function fitOwn(read: ReadRules, what: RuleKind, id: string, before: Readonly<Record<string, { readonly house?: string }>>): void {
+  const replaced = own(before, id);
+  if (replaced !== undefined) says(read, what, id, replaced);
   else if (read.written(what, id).reason !== undefined) {
     const message = `a reason for replacing is given, but no ${what} "${id}" is built in${didYouMean(id, Object.keys(before))}`;
     read.faults.add('replaces-nothing', read.place(what, id, ['reason']), message, 'correct the id, or take "reason" out of what is new');
   }
 }
 
-/** Whether a record that replaces a built-in one says why. */
-function says(read: ReadRules, what: RuleKind, id: string): boolean {
+/** Whether a record that replaces another one, built in or of a folder laid over before, says why. */
+function says(read: ReadRules, what: RuleKind, id: string, { house }: { readonly house?: string }): boolean {
   if (read.written(what, id).reason !== undefined) return true;
-  const message = `the ${what} "${id}" is built in, and nothing says why this takes its place`;
+  const message = `the ${what} "${id}" ${house === undefined ? 'is built in' : `stands in ${house} already`}, and nothing says why this takes its place`;
   read.faults.add('no-reason', read.place(what, id, [], 'key'), message, 'add "reason: ...", or give yours an id of its own');
   return false;
 }

@@ -16,7 +16,7 @@ import { GOOD_ALLOY, GOOD_CAUTION, GOOD_CHOICE, GOOD_SOURCES, GOOD_TABLE } from 
 import { makeFolder } from './folder.ts';
 import { noIo, runHere } from './run-here.ts';
 
-const EXAMPLE = resolve(import.meta.dirname, '../../examples/house-rules');
+const EXAMPLE = resolve(import.meta.dirname, '../../examples/reservoir-cover');
 const CLI = resolve(import.meta.dirname, '../../dist/cli.cjs');
 
 let folder: ReturnType<typeof makeFolder>;

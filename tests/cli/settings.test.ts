@@ -95,8 +95,8 @@ describe('the project file that is found', () => {
     folder.write('parts/diewright.yaml', `diewright: project/1\nrules: [../house]\n${ADJUSTED}`);
     const { code, out, err } = folder.run(['plan', 'cover.part.yaml', 'parts/a.part.yaml', '-f', 'json', '-q', '--fail-on', 'never']);
     expect([code, err]).toEqual([0, '']);
-    const { plans } = JSON.parse(out) as { plans: { houseRules?: { id: string; file: string; line: number }[] }[] };
-    expect(plans.map((plan) => plan.houseRules?.map(({ id, file, line }) => `${id} ${file}:${line}`))).toEqual([
+    const { plans } = JSON.parse(out) as { plans: { houseRules?: { id: string; at: { file: string; line: number } }[] }[] };
+    expect(plans.map((plan) => plan.houseRules?.map(({ id, at }) => `${id} ${at.file}:${at.line}`))).toEqual([
       undefined,
       ['wall/house ../house/limits/wall/house.yaml:1', 'clamp/oversized diewright.yaml:4'],
     ]);

@@ -1,9 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { loadRulebook } from '../../src/index.ts';
+import { Surroundings } from '../../src/cli/settings.ts';
 import { STATUSES, sourceKey } from '../../src/kernel/status.ts';
 import { isUnit } from '../../src/kernel/units.ts';
+import { noIo } from '../cli/run-here.ts';
 import { EXAMPLES } from './examples.ts';
 
 interface JsonValue {
@@ -22,7 +23,7 @@ interface JsonValue {
 
 const KINDS = ['input', 'default', 'pinned', 'table', 'formula', 'choice', 'assumption'];
 
-describe.each(EXAMPLES)('$name, plan.json', ({ folder }) => {
+describe.each(EXAMPLES)('$name, plan.json', ({ folder, file }) => {
   const plan = JSON.parse(readFileSync(join(folder, 'plan.json'), 'utf8')) as Record<string, unknown> & { values: Record<string, JsonValue> };
   const values = Object.entries(plan.values);
 
@@ -67,7 +68,7 @@ describe.each(EXAMPLES)('$name, plan.json', ({ folder }) => {
   });
 
   test('every source is in the bibliography', async () => {
-    const { sources } = await loadRulebook();
+    const { sources } = (await new Surroundings({}, noIo()).ground(join(folder, file))).rulebook;
     const keys = new Set(values.flatMap(([, value]) => value.source ?? []).map(sourceKey));
     expect([...keys].filter((key) => key !== 'PART' && key !== 'PLANT' && !(key in sources))).toEqual([]);
   });

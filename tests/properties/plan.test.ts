@@ -163,7 +163,7 @@ describe('planning again', () => {
     const again = planText(text, ...decided);
     const [a, b] = [numbersOf(first), numbersOf(again)];
     // How many combinations the search went through is not the same when there is nothing to search.
-    for (const [id, value] of a) if (!/^machine\.(tried|fitting)$/.test(id)) expect(b.get(id), id).toBe(value);
+    for (const [id, value] of a) if (!/^machine\.(tried|fitting|count-.*)$/.test(id)) expect(b.get(id), id).toBe(value);
   });
 
   test('the same bytes twice', async () => {

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { HOUSE_WORDS } from '../../../src/engine/house-words.ts';
 import { findAlloy } from '../../../src/rulebook/alloys.ts';
@@ -68,6 +69,57 @@ describe('a bad rules folder', () => {
   });
 });
 
+describe('whatever a house file holds', () => {
+  test('reading it never throws, and every fault has a place and says what to do', () => {
+    const files = Object.entries(GOOD);
+    const pieces = [
+      '',
+      '0',
+      '-1',
+      '1e999',
+      '{}',
+      '[]',
+      'null',
+      'true',
+      '"',
+      ': ',
+      '\n',
+      '  ',
+      '{wall',
+      'in mm',
+      '__proto__',
+      'constructor',
+      '1.0 +',
+      'Ω',
+      '&a',
+      '*a',
+      '- ',
+    ];
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...files),
+        fc.array(fc.tuple(fc.nat(), fc.nat({ max: 40 }), fc.constantFrom(...pieces)), { minLength: 1, maxLength: 3 }),
+        ([path, text], edits) => {
+          let edited = text;
+          for (const [at, length, piece] of edits) {
+            const start = at % (edited.length + 1);
+            edited = edited.slice(0, start) + piece + edited.slice(start + length);
+          }
+          const { rulebook: made, diagnostics: found } = lay({ folders: [folder({ ...GOOD, [path]: edited })] });
+          expect(made === undefined).toBe(found.length > 0);
+          for (const fault of found) {
+            expect(fault.code).toMatch(/^rules\//);
+            expect(`${fault.message} ${fault.fix}`).not.toMatch(/undefined|\[object|Invalid input|Invalid key/);
+            const position = fault.at?.position();
+            expect(position !== undefined && position.line >= 1 && position.column >= 1, fault.message).toBe(true);
+          }
+        },
+      ),
+      { seed: 20260202, numRuns: 1500 },
+    );
+  });
+});
+
 describe('house rules over the built-in ones', () => {
   const { rulebook: made, diagnostics, read } = lay({ folders: [folder(GOOD)] });
 
@@ -119,6 +171,7 @@ alloys:
     const first = folder({ 'limits/wall/house.yaml': GOOD_LIMIT }, 'one');
     const silent = lay({ folders: [first, folder({ 'limits/wall/house.yaml': GOOD_LIMIT }, 'two')] });
     expect(silent.diagnostics.map((d) => d.code)).toEqual(['rules/no-reason']);
+    expect(silent.diagnostics[0]?.message).toContain('stands in one/limits/wall/house.yaml already');
     const { rulebook: both } = lay({ folders: [first, folder({ 'limits/wall/house.yaml': `reason: newer\n${GOOD_LIMIT}` }, 'two')] });
     expect(both?.changes).toMatchObject([{ id: 'wall/house', change: 'added', file: 'two/limits/wall/house.yaml', reason: 'newer' }]);
   });
