@@ -2,9 +2,13 @@ import type { Heading, List, Paragraph, Parents, PhrasingContent, Root, Table, T
 import { gfmTableToMarkdown } from 'mdast-util-gfm-table';
 import { defaultHandlers, type Handle, type Options, toMarkdown } from 'mdast-util-to-markdown';
 
-/** GitHub reads `~x~` as struck out and `$x$` as mathematics; neither is in the base grammar, so both are named here. */
+/**
+ * GitHub reads `~x~` as struck out and `$x$` as mathematics; neither is in the base grammar, so both are named here. So is the address
+ * in angle brackets that does not begin with a letter, such as `<=@a>`, which the library passes over.
+ */
 const GITHUB_SIGNS: Options = {
   unsafe: [
+    { character: '<', after: "[0-9.#$%&'*+=^_`{|}~-]", inConstruct: 'phrasing' },
     { character: '~', inConstruct: 'phrasing' },
     { character: '$', inConstruct: 'phrasing' },
   ],

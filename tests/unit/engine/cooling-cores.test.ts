@@ -46,8 +46,10 @@ test('a hole that is drilled has no core to cool', () => {
 
 test('a thin long core that even tungsten does not save is a warning with the depth to core', () => {
   // Within the depth that its diameter may have, but with thick walls round it.
-  const long = planOf('brake-valve-body', (text) =>
-    text.replace('diameter: 5 mm, depth: 16 mm', 'diameter: 9.5 mm, depth: 36 mm').replace(', count: 6, thread: M6', ''),
+  const long = planOf(
+    'brake-valve-body',
+    (text) =>
+      `${text.replace('diameter: 5 mm, depth: 16 mm', 'diameter: 9.5 mm, depth: 36 mm').replace(', count: 6, thread: M6', '')}pinned: { machine.cavities: 1, machine.model: cold-1600, machine.plunger: 50 mm }\n`,
   );
   expect(long.text('hole.making', 'cover screws')).not.toBe('drilled');
   expect(long.text('cooling.core', 'cover screws')).toBe('tungsten alloy core and spray');
