@@ -2,7 +2,7 @@ import { refreshCommand } from './engine/check/refresh.ts';
 import { stalePlan, staleText } from './engine/check/stale.ts';
 import { comparePlans } from './engine/compare/plans.ts';
 import { baseName } from './engine/compare/same.ts';
-import type { Plan } from './engine/plan.ts';
+import { allFigures, type Plan } from './engine/plan.ts';
 import { titleOf } from './engine/step.ts';
 import type { Diagnostic } from './kernel/diagnostic.ts';
 import type { SourceText } from './kernel/place.ts';
@@ -60,7 +60,7 @@ export async function checkFreshness(request: FreshnessRequest): Promise<Diagnos
   for (const [{ source }, { own }] of records) {
     const plan = isWave(own) ? request.again({ part: request.part, plant: request.plant, wave: true }) : undefined;
     const fresh = plan === undefined ? json : planJson(plan);
-    const stale = stalePlan(source, comparePlans(own, JSON.parse(fresh) as PlanRecord), command);
+    const stale = stalePlan(source, comparePlans(own, recordOf(fresh)), command);
     if (stale !== undefined) found.push(stale);
   }
   for (const [{ source }, text] of texts) {
@@ -68,6 +68,13 @@ export async function checkFreshness(request: FreshnessRequest): Promise<Diagnos
     if (stale !== undefined) found.push(stale);
   }
   return found;
+}
+
+/** A plan of this program as a record, read as one that lies in a repository is. */
+function recordOf(json: string): PlanRecord {
+  const [record] = readCommittedPlans({ name: 'fresh plan', text: json }).plans;
+  if (record === undefined) throw new TypeError('a fresh plan is no plan');
+  return record;
 }
 
 /**
@@ -104,9 +111,7 @@ async function staleMarkdown(source: SourceText, text: string, request: Freshnes
   const plan = same ? request.plan : request.again({ part, plant, wave });
   if (plan === undefined) return undefined;
   const figures = new Map(
-    plan.sections.flatMap(({ blocks }) =>
-      blocks.flatMap((block) => (block.kind === 'figure' ? linkTo(text, block.id).map((file) => [block.id, file] as const) : [])),
-    ),
+    allFigures(plan).flatMap(({ id }) => linkTo(text, id).map((file) => [id, file] as const)),
   );
   const fresh = markdownText(plan, { workings: hasWorkings(text), figures });
   return staleText(source, text.replace(MADE_BY, `$1${plan.tool.version}`), fresh, command);

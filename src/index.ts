@@ -3,7 +3,7 @@ import type { Case } from './engine/case.ts';
 import { findEntries, nearIds } from './engine/catalogue.ts';
 import { type Listing, type ListingName, listing } from './engine/listings.ts';
 import { makePlan } from './engine/make-plan.ts';
-import type { Plan } from './engine/plan.ts';
+import { allFigures, type Plan } from './engine/plan.ts';
 import { type Diagnostic, sortDiagnostics } from './kernel/diagnostic.ts';
 import { Place, type SourceText } from './kernel/place.ts';
 import { orList } from './kernel/spelling.ts';
@@ -21,7 +21,7 @@ import { setFields } from './spec/set-field.ts';
 export * from './check.ts';
 export { type Calculation, type CalculationRequest, calculate } from './engine/calculate.ts';
 export { LISTINGS, type Listing, type ListingName } from './engine/listings.ts';
-export type { Plan } from './engine/plan.ts';
+export { allFindings, type Plan } from './engine/plan.ts';
 export { type Diagnostic, SEVERITIES, type Severity } from './kernel/diagnostic.ts';
 export { Place, type SourceText } from './kernel/place.ts';
 export { nearestWord, orList } from './kernel/spelling.ts';
@@ -109,7 +109,7 @@ const plants = new WeakMap<Rulebook, PlantSpec>();
 const readPlants = new WeakMap<SourceText, ReturnType<typeof readPlant>>();
 
 /** The plant given, or the built-in one, built once for each rulebook and text. */
-function plantOf(rulebook: Rulebook, given: SourceText | undefined): { readonly plant?: PlantSpec; readonly diagnostics: readonly Diagnostic[] } {
+export function plantOf(rulebook: Rulebook, given: SourceText | undefined): { readonly plant?: PlantSpec; readonly diagnostics: readonly Diagnostic[] } {
   if (given !== undefined) {
     const known = readPlants.get(given) ?? readPlant(given);
     readPlants.set(given, known);
@@ -135,7 +135,7 @@ export function alloyFaults(rulebook: Rulebook, designation: SourceText): readon
   return 'fault' in search ? [search.fault] : [];
 }
 
-function alloyOf(rulebook: Rulebook, { alloy }: Pick<PartSpec, 'alloy'>): { readonly found: Alloy } | { readonly fault: Diagnostic } {
+export function alloyOf(rulebook: Rulebook, { alloy }: Pick<PartSpec, 'alloy'>): { readonly found: Alloy } | { readonly fault: Diagnostic } {
   const search = findAlloy(rulebook, alloy.value);
   if ('found' in search) return search;
   const fault = (code: string, message: string, fix: string): { fault: Diagnostic } => ({ fault: { code, severity: 'error', message, fix, at: alloy.at } });
@@ -186,7 +186,7 @@ export interface RenderedFigure {
 
 /** The figures of a plan as drawings, in the plan's order. */
 export async function renderFigures(plan: Plan): Promise<RenderedFigure[]> {
-  const figures = plan.sections.flatMap(({ blocks }) => blocks.filter((block) => block.kind === 'figure'));
+  const figures = allFigures(plan);
   if (figures.length === 0) return [];
   const { figureSvg } = await import('./report/figure/index.ts');
   return figures.map((figure) => ({ id: figure.id, svg: figureSvg(figure, plan.values) }));

@@ -1,7 +1,10 @@
-import type { Planned, Rulebook, SourceText } from '../index.ts';
-import { planPart } from '../index.ts';
+import { dirname, join } from 'node:path';
+import { type DieEntry, planDie } from '../die.ts';
+import type { Diagnostic, Planned, Rulebook, SourceText } from '../index.ts';
+import { planPart, visibleLine } from '../index.ts';
+import { kindByName, kindByText } from './check/kinds.ts';
 import { BadInput } from './fault.ts';
-import { readText } from './files.ts';
+import { readFileText, readText } from './files.ts';
 import type { Io } from './io.ts';
 import type { CommonOptions } from './setting-options.ts';
 import type { Ground } from './settings.ts';
@@ -20,16 +23,32 @@ export interface PlanSetting {
   readonly wave?: boolean | undefined;
 }
 
-/** Plans the text of a part. */
-export function planText(part: SourceText, { rulebook, plant, set, wave }: PlanSetting): Planned {
-  return planPart({
-    part,
+/** Plans the text of a part, or of a die with the parts that it names; `folder` is where those are looked for, that of the file when absent. */
+export function planText(source: SourceText, { rulebook, plant, set, wave }: PlanSetting, folder = dirname(source.name)): Planned {
+  const setting = {
     rulebook,
     version: VERSION,
     ...(plant === undefined ? {} : { plant }),
     ...(set === undefined ? {} : { set }),
     ...(wave === undefined ? {} : { wave }),
-  });
+  };
+  return isDie(source) ? planDie({ die: source, partText: (entry) => partText(entry, folder), ...setting }) : planPart({ part: source, ...setting });
+}
+
+/** By its name, else by its first key: standard input and files of other names are dies too. */
+function isDie({ name, text }: SourceText): boolean {
+  const kind = kindByName(name);
+  return kind === undefined ? kindByText(text) === 'die' : kind === 'die';
+}
+
+/** The text of a part that a die names; what stands in the way is said at its place in the die file. */
+function partText({ file }: DieEntry, folder: string): SourceText | readonly Diagnostic[] {
+  try {
+    return readFileText(join(folder, file.value).replaceAll('\\', '/'));
+  } catch (error) {
+    if (!(error instanceof BadInput)) throw error;
+    return error.diagnostics.map((diagnostic) => ({ ...diagnostic, message: `part file ${visibleLine(file.value)}: ${diagnostic.message}`, at: file.at }));
+  }
 }
 
 /**
@@ -42,7 +61,7 @@ export async function planFile(
   { rulebook, plant }: Pick<Ground, 'rulebook' | 'plant'>,
   io: Io,
 ): Promise<Planned> {
-  return planText(await readText(file, io), { rulebook, plant, set, wave });
+  return planText(await readText(file, io), { rulebook, plant, set, wave }, file === '-' ? '.' : dirname(file));
 }
 
 /** The plan, or its faults thrown. */

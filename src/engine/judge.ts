@@ -18,11 +18,11 @@ export type Verdict =
   | { readonly kind: 'open'; readonly missing: string };
 
 /** Judges every limit of the rulebook over the ledger, per item where the rule says so, and files what comes of it. */
-export function judgeAll(ledger: Ledger): Judged[] {
+export function judgeAll(ledger: Ledger, isJudged: (limit: Limit) => boolean = () => true): Judged[] {
   const judged: Judged[] = [];
   const items = itemsByKind(ledger);
   for (const limit of Object.values(ledger.rulebook.limits)) {
-    if (limit.search?.only === true) continue;
+    if (limit.search?.only === true || !isJudged(limit)) continue;
     const subjects = limit.each === undefined ? [undefined] : [...(items.get(limit.each) ?? [])];
     for (const item of subjects) {
       const verdict = judge(ledger, limit, item);

@@ -14,6 +14,7 @@ import { Items } from './items.ts';
 import { Missing } from './missing.ts';
 import { Overlay } from './overlay.ts';
 import type { Decision, Unchecked } from './plan.ts';
+import type { Recorded } from './recorded.ts';
 import { addRangeFinding, refusalFinding } from './refusal-finding.ts';
 import { fullId, type TextId, type UnitOf, type ValueId, wordOf } from './vocabulary/index.ts';
 
@@ -25,7 +26,7 @@ export { Missing } from './missing.ts';
  * tables read, assumptions made, decisions taken. What the engineer has pinned replaces what was worked out, here and
  * nowhere else.
  */
-export class Ledger {
+export class Ledger implements Recorded {
   readonly values: Map<string, Traced>;
   readonly texts: Map<string, string>;
   readonly textPlaces: Map<string, Place>;
@@ -33,14 +34,14 @@ export class Ledger {
   readonly findings: Diagnostic[] = [];
   readonly unchecked: Unchecked[] = [];
   readonly usedPins = new Set<string>();
-  protected readonly filedItems: Items;
+  readonly filedItems: Items;
   /** Whether alternatives, reasons and what only stands beside a figure are wanted, besides what the plan comes to. */
   readonly explains: boolean = true;
 
   /** Empty, or with what another one has recorded: over its record, or with a copy of it. */
   constructor(
     readonly given: Case,
-    from?: Ledger,
+    from?: Recorded,
     begin: <V>(record: Map<string, V>) => Map<string, V> = (record) => new Overlay(record),
   ) {
     this.values = from === undefined ? new Map() : begin(from.values);
@@ -89,7 +90,7 @@ export class Ledger {
     if (word.unit !== traced.unit) throw new TypeError(`${traced.id} is filed in ${traced.unit}, the vocabulary says ${word.unit}`);
     if (this.values.has(traced.id)) throw new TypeError(`${traced.id} is filed twice`);
     const shown = word.decimals === undefined ? traced : traced.printedWith(word.decimals);
-    const kept = traced.kind === 'pinned' ? traced : (this.pinnedValue(traced.id, traced.unit, shown) ?? shown);
+    const kept = traced.kind === 'pinned' ? traced : (this.pinnedValue(traced.id, traced.unit, shown) ?? (this.given.settled?.get(traced.id) as unknown as Traced<U> | undefined) ?? shown);
     this.values.set(kept.id, kept);
     this.filedItems.note(kept.id);
     return kept;

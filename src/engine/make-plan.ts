@@ -1,13 +1,14 @@
 import { sortDiagnostics } from '../kernel/diagnostic.ts';
 import { didYouMean } from '../kernel/spelling.ts';
 import { sourceKey } from '../kernel/status.ts';
+import type { Limit } from '../rulebook/types.ts';
 import { collectCautions } from './cautions.ts';
 import { gatherExtrapolations } from './extrapolations.ts';
 import { judgeAll } from './judge.ts';
 import type { Case, Ledger } from './ledger.ts';
 import type { Plan, Section } from './plan.ts';
 import { STANDING } from './standing.ts';
-import { titleOf } from './step.ts';
+import { type Step, titleOf } from './step.ts';
 import { PRINT_ORDER } from './steps/index.ts';
 import { VOCABULARY, wordOf } from './vocabulary/index.ts';
 import { weakFigures } from './weak.ts';
@@ -23,18 +24,38 @@ export interface Tool {
  * every caution, and the sections in the order in which they are read. Never throws for what a user can write.
  */
 export function makePlan(given: Case, tool: Tool): Plan {
-  const ledger = workThrough(given);
+  return planOf(workThrough(given), tool, { sections: PRINT_ORDER, isJudged: ({ id }) => !id.startsWith('set/') });
+}
+
+/** What of a ledger goes into a plan. */
+export interface Extent {
+  /** In the order in which they are read. */
+  readonly sections: readonly Pick<Step, 'id' | 'title' | 'show'>[];
+  /** The limits that are judged; all of them when absent. */
+  readonly isJudged?: (limit: Limit) => boolean;
+  /** The values, texts and decisions that are kept; all of them when absent. */
+  readonly isKept?: (id: string) => boolean;
+  /** Titles of values that are something else here than in other plans. */
+  readonly titles?: Readonly<Record<string, string>>;
+}
+
+/** Judges what a ledger has come to and puts it together as a plan. */
+export function planOf(ledger: Ledger, tool: Tool, { sections: order, isJudged, isKept = () => true, titles = {} }: Extent): Plan {
   reportUnusedPins(ledger);
-  const judged = judgeAll(ledger);
+  const judged = judgeAll(ledger, isJudged);
   const findings = gatherExtrapolations(ledger.findings);
   const cautions = collectCautions(ledger);
-  const sections: Section[] = PRINT_ORDER.map((step) => ({
-    id: step.id,
-    title: step.title,
-    // Where house rules leave a table without a figure, a section may lack what it is laid out by; it is then listed as not judged.
-    blocks: ledger.attempt(step.id, step.title, () => step.show(ledger)) ?? [],
-  })).filter((section) => section.blocks.length > 0);
-  const { part, alloy, plant } = given;
+  const sections: Section[] = order
+    .map((step) => ({
+      id: step.id,
+      title: step.title,
+      // Where house rules leave a table without a figure, a section may lack what it is laid out by; it is then listed as not judged.
+      blocks: ledger.attempt(step.id, step.title, () => step.show(ledger)) ?? [],
+    }))
+    .filter((section) => section.blocks.length > 0);
+  const kept = <V>(record: ReadonlyMap<string, V>): Map<string, V> => new Map([...record].filter(([id]) => isKept(id)));
+  const [values, texts, decisions] = [kept(ledger.values), kept(ledger.texts), kept(ledger.decisions)];
+  const { part, alloy, plant } = ledger.given;
   return {
     tool,
     standing: STANDING,
@@ -52,21 +73,21 @@ export function makePlan(given: Case, tool: Tool): Plan {
       designations: alloy.designations.filter((d) => !d.near).map((d) => `${d.system} ${d.code}`),
     },
     plant: { name: plant.name, invented: plant.invented, ...(plant.note === undefined ? {} : { note: plant.note }) },
-    decisions: ledger.decisions,
-    texts: ledger.texts,
-    values: ledger.values,
-    titles: new Map([...ledger.values.keys(), ...ledger.texts.keys()].map((id) => [id, titleOf(id)])),
+    decisions,
+    texts,
+    values,
+    titles: new Map([...values.keys(), ...texts.keys()].map((id) => [id, titles[id] ?? titleOf(id)])),
     sections,
     findings: sortDiagnostics(findings),
     cautions,
-    unchecked: ledger.unchecked,
+    unchecked: ledger.unchecked.filter(({ id }) => isKept(id)),
     judged,
-    weak: weakFigures(ledger.values),
+    weak: weakFigures(values),
     sources: citedSources(
-      ledger,
+      { values, decisions, rulebook: ledger.rulebook },
       cautions.flatMap((caution) => caution.source),
     ),
-    ...changesOf(given),
+    ...changesOf(ledger.given),
   };
 }
 
@@ -101,12 +122,12 @@ function reportUnusedPins(ledger: Ledger): void {
   }
 }
 
-function citedSources(ledger: Ledger, extra: readonly string[]): Map<string, string> {
-  const refs = [...[...ledger.values.values()].flatMap((v) => v.source), ...[...ledger.decisions.values()].flatMap((d) => d.source), ...extra];
+function citedSources(from: Pick<Ledger, 'values' | 'decisions' | 'rulebook'>, extra: readonly string[]): Map<string, string> {
+  const refs = [...[...from.values.values()].flatMap((v) => v.source), ...[...from.decisions.values()].flatMap((d) => d.source), ...extra];
   const keys = [...new Set(refs.map(sourceKey))].sort();
   const cited = new Map<string, string>();
   for (const key of keys) {
-    const source = ledger.rulebook.sources[key];
+    const source = from.rulebook.sources[key];
     if (source === undefined) continue;
     const parts = [source.author ?? source.publisher, source.title, source.edition, source.year].filter((part) => part !== undefined);
     cited.set(key, `${parts.join(', ')}${source.vendor === true ? ' (vendor page)' : ''}. ${source.read}`);

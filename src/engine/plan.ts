@@ -89,7 +89,7 @@ export type ShapeRole = 'outline' | 'steel' | 'cavity' | 'slide' | 'feeder' | 'l
  * stroke, any other is closed and filled.
  */
 export type Shape =
-  | { readonly shape: 'box'; readonly role: ShapeRole; readonly x: number; readonly y: number; readonly width: number; readonly height: number }
+  | { readonly shape: 'box'; readonly role: ShapeRole; readonly x: number; readonly y: number; readonly width: number; readonly height: number; readonly label?: string }
   | { readonly shape: 'circle'; readonly role: ShapeRole; readonly x: number; readonly y: number; readonly diameter: number }
   | { readonly shape: 'path'; readonly role: ShapeRole; readonly points: readonly FigurePoint[] };
 
@@ -153,6 +153,13 @@ export interface Standing {
 }
 
 /** A casting plan: everything a report prints, in order, with nothing left to compute. */
+/** A part of a die: how many castings of it a shot has, and its plan in this die. */
+export interface DiePart {
+  readonly id: string;
+  readonly count: number;
+  readonly plan: Plan;
+}
+
 export interface Plan {
   readonly tool: { readonly name: string; readonly version: string };
   readonly standing: Standing;
@@ -174,4 +181,18 @@ export interface Plan {
   readonly sources: ReadonlyMap<string, string>;
   /** What house rules and a project file have changed of the built-in rules that this plan is worked out by; absent where nothing is. */
   readonly changes?: readonly Change[];
+  /** Of the plan of a die with castings of several parts: the parts, in the order of the die file. `part` is then the die. */
+  readonly parts?: readonly DiePart[];
+  /** Of the plan of a part in such a die: the die, and which of its parts this is. */
+  readonly inDie?: { readonly name: string; readonly file: string };
+}
+
+/** The findings of a plan; of a die those of its parts too, in their order. */
+export function allFindings({ findings, parts = [] }: Plan): readonly Diagnostic[] {
+  return [...findings, ...parts.flatMap(({ plan }) => plan.findings)];
+}
+
+/** The figures of a plan; of a die those of its parts too. */
+export function allFigures({ sections, parts = [] }: Plan): Figure[] {
+  return [...sections.flatMap(({ blocks }) => blocks.filter((block) => block.kind === 'figure')), ...parts.flatMap(({ plan }) => allFigures(plan))];
 }

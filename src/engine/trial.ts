@@ -27,8 +27,8 @@ export class Trial extends Ledger {
   /** Where filing is noted down while such work is done for the first time. */
   #noting: Filed | undefined;
 
-  constructor(from: Ledger) {
-    super(from.given, from);
+  constructor(from: Ledger, given = from.given) {
+    super(given, from);
     this.#read = from instanceof Trial ? from.#read : new Map();
     this.#filed = from instanceof Trial ? from.#filed : new Map();
   }
@@ -40,7 +40,8 @@ export class Trial extends Ledger {
   override put<U extends Unit>(traced: Traced<U>): Traced<U> {
     if (this.values.has(traced.id)) throw new TypeError(`${traced.id} is filed twice`);
     const pins = this.part.pinned;
-    const kept = pins.size > 0 && pins.has(traced.id) ? (this.pinnedValue(traced.id, traced.unit, traced) ?? traced) : traced;
+    const pinned = pins.size > 0 && pins.has(traced.id) ? this.pinnedValue(traced.id, traced.unit, traced) : undefined;
+    const kept = pinned ?? (this.given.settled?.get(traced.id) as unknown as Traced<U> | undefined) ?? traced;
     this.values.set(kept.id, kept);
     this.filedItems.note(kept.id);
     this.#noting?.values.push(kept);

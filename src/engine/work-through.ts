@@ -13,6 +13,11 @@ const FIRST_TO_CHANGE = WORK_ORDER.indexOf(gateStep);
  * first step that it can change. The steps before that one are worked once: they cannot ask for what a first plan shows.
  */
 export function workThrough(given: Case): Ledger {
+  return workOn(workToGates(given), given);
+}
+
+/** The steps before the gates. */
+export function workToGates(given: Case): Ledger {
   const before = new Ledger({
     ...given,
     get first(): never {
@@ -21,7 +26,11 @@ export function workThrough(given: Case): Ledger {
   });
   before.attempt('part', 'Part data', () => fileGiven(before));
   for (const step of WORK_ORDER.slice(0, FIRST_TO_CHANGE)) before.attempt(step.id, step.title, () => step.work(before));
+  return before;
+}
 
+/** The gates and what follows, from a ledger that was worked as far as that. */
+export function workOn(before: Ledger, given: Case): Ledger {
   let first: FirstPlan = {};
   for (;;) {
     const ledger = before.continuedWith({ ...given, first });
@@ -30,7 +39,6 @@ export function workThrough(given: Case): Ledger {
     first = { ...first, velocity };
   }
 }
-
 /** Works until it shows that the plan must be worked through again with another gate velocity, or to the end. */
 function work(ledger: Ledger, first: FirstPlan): FirstPlan['velocity'] {
   for (const step of WORK_ORDER.slice(FIRST_TO_CHANGE)) {

@@ -1,5 +1,6 @@
 import type { Formula } from '../kernel/formula.ts';
 import * as cavities from './cavities.ts';
+import * as castingSet from './casting-set.ts';
 import * as certificate from './certificate.ts';
 import * as clamp from './clamp.ts';
 import * as clampUse from './clamp-use.ts';
@@ -94,6 +95,7 @@ import * as wall from './wall.ts';
 /** The topic files export formulas and nothing else, so a formula is in the catalogue as soon as it is written. */
 const TOPICS: readonly Readonly<Record<string, unknown>>[] = [
   cavities,
+  castingSet,
   certificate,
   clamp,
   clampUse,

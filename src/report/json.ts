@@ -8,6 +8,7 @@ import { jsonText } from './json-text.ts';
 
 const PLAN_FORMAT = 'plan/1';
 const PLANS_FORMAT = 'plans/1';
+const DIE_PLAN_FORMAT = 'die-plan/1';
 
 /** One plan as JSON. Numbers stand in values (and in lines and columns) only; everything else refers to them by id. */
 export function planJson(plan: Plan): string {
@@ -19,13 +20,21 @@ export function plansJson(plans: readonly Plan[]): string {
   return jsonText({ format: PLANS_FORMAT, plans: plans.map(planRecord) });
 }
 
-function planRecord(plan: Plan) {
+/** The plan of a part; or that of a die, with the plans of its parts in it. */
+function planRecord(plan: Plan): object {
+  const { parts } = plan;
+  const head = { tool: { name: plan.tool.name, version: plan.tool.version }, standing: plan.standing };
+  if (parts === undefined) {
+    const inDie = plan.inDie === undefined ? {} : { inDie: plan.inDie };
+    return { format: PLAN_FORMAT, ...head, part: plan.part, ...inDie, ...contents(plan) };
+  }
+  const members = parts.map(({ id, count, plan: part }) => ({ id, count, plan: planRecord(part) }));
+  return { format: DIE_PLAN_FORMAT, ...head, die: plan.part, ...contents(plan), parts: members };
+}
+
+function contents(plan: Plan) {
   const values = allValues(plan);
   return {
-    format: PLAN_FORMAT,
-    tool: { name: plan.tool.name, version: plan.tool.version },
-    standing: plan.standing,
-    part: plan.part,
     alloy: plan.alloy,
     plant: plan.plant,
     decisions: record(plan.decisions, (decision) => decisionRecord(decision, plan.values.get(decision.id))),

@@ -1,15 +1,40 @@
 import { list, object, recordOf, ref, text } from './json-schema-parts.ts';
 
-/** The JSON Schema (2020-12) of what `--format json` writes, for one plan. */
+const DRAFT = 'https://json-schema.org/draft/2020-12/schema';
+const HOW = 'Numbers stand in values (and in lines, columns and counts) only; everything else refers to them by id.';
+
+/** The JSON Schema (2020-12) of what `--format json` writes, for one plan of a part. */
 export function planJsonSchema(): object {
   return {
-    $schema: 'https://json-schema.org/draft/2020-12/schema',
+    $schema: DRAFT,
     $id: 'urn:diewright:plan/1',
     title: 'Casting plan',
-    description: 'A casting plan. Numbers stand in values (and in lines and columns) only; everything else refers to them by id.',
-    ...object(
+    description: `A casting plan. ${HOW}`,
+    ...planObject(),
+    $defs: DEFINITIONS,
+  };
+}
+
+/** The same for the plan of a die, which holds the plans of its parts. */
+export function diePlanJsonSchema(): object {
+  const member = object({ id: text('As the die file calls the part'), count: { type: 'integer', minimum: 1, description: 'Castings of it in a shot' }, plan: ref('plan') });
+  return {
+    $schema: DRAFT,
+    $id: 'urn:diewright:die-plan/1',
+    title: 'Casting plan of a die',
+    description: `The casting plan of a die with castings of several parts, and of each part in it. ${HOW}`,
+    ...planObject({ format: { const: 'die-plan/1' }, die: HEAD, parts: list(member) }),
+    $defs: { ...DEFINITIONS, plan: planObject() },
+  };
+}
+
+const HEAD = object({ name: text(), file: text('As the file was named') }, { number: text(), revision: text(), note: text() });
+
+/** The keys of a plan; of the plan of a die with keys of its own in place of `part`. */
+function planObject(own: Record<string, object> = { format: { const: 'plan/1' }, part: HEAD }): object {
+  return object(
       {
-        format: { const: 'plan/1' },
+        ...own,
         tool: object({ name: text('Name of the program'), version: text('Its version') }),
         standing: object({
           status: text('What kind of document this is'),
@@ -17,7 +42,6 @@ export function planJsonSchema(): object {
           hold: text('What must be checked before the first shot'),
           notChecked: list(text('What no plan of this program judges')),
         }),
-        part: object({ name: text(), file: text('As the file was named') }, { number: text(), revision: text(), note: text() }),
         alloy: object({ id: text(), family: text(), asked: text('As written in the part description'), designations: list(text()) }),
         plant: object({ name: text(), invented: { type: 'boolean' } }, { note: text() }),
         decisions: recordOf('decision', 'By id'),
@@ -45,9 +69,14 @@ export function planJsonSchema(): object {
         checkFirst: list(object({ id: text(), status: ref('status') })),
         sources: { type: 'object', additionalProperties: text(), description: 'Bibliography, by key' },
       },
-      { houseRules: list(ref('change')) },
-    ),
-    $defs: {
+      {
+        houseRules: list(ref('change')),
+        ...('part' in own ? { inDie: object({ name: text('Name of the die that the part is planned in'), file: text() }) } : {}),
+      },
+    );
+}
+
+const DEFINITIONS = {
       status: { enum: ['source', 'derived', 'practice', 'memory'], description: 'The weakest of all that the figure rests on' },
       source: list(text('Key of the bibliography, then the place in the work')),
       place: object({ file: text(), line: { type: 'integer', minimum: 1 }, column: { type: 'integer', minimum: 1 } }),
@@ -118,6 +147,4 @@ export function planJsonSchema(): object {
       phrase: object({ kind: { const: 'text' }, phrase: list(ref('cell')) }),
       figure: object({ kind: { const: 'figure' }, id: text('Word in the name of its file'), title: text() }),
       cell: { oneOf: [text('As it is'), object({ value: text('Id of a value') }), object({ decision: text('Id of a decision') })] },
-    },
-  };
-}
+};

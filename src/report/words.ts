@@ -60,7 +60,7 @@ export function placeText(place: Place): string {
 }
 
 /** What a reference of the user's own files is called. */
-const OWN_FILES: Readonly<Record<string, string>> = { PART: 'part description', PLANT: 'plant description' };
+const OWN_FILES: Readonly<Record<string, string>> = { PART: 'part description', DIE: 'die description', PLANT: 'plant description' };
 
 export function refText(ref: string): string {
   return OWN_FILES[ref] ?? ref;

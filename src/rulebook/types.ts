@@ -111,7 +111,7 @@ export interface Choice extends FromHouse {
 
 export type Given = Readonly<Record<string, number | string | boolean>>;
 
-export const ITEM_KINDS = ['hole', 'wall', 'undercut', 'insert', 'rib', 'fillet', 'dimension', 'machining', 'slide', 'certificate'] as const;
+export const ITEM_KINDS = ['hole', 'wall', 'undercut', 'insert', 'rib', 'fillet', 'dimension', 'machining', 'slide', 'certificate', 'set'] as const;
 export type ItemKind = (typeof ITEM_KINDS)[number];
 
 /** How far a trial of the machine search is worked out, one stage after the other. */

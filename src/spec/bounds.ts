@@ -32,6 +32,7 @@ export const BOUNDS = {
   diameter: bound('mm', 0.1, 1000, 'holes and inserts are between 0.1 mm and 1 m wide'),
   depth: bound('mm', 0.05, 5000, 'holes, undercuts and inserts are between 0.05 mm and 5 m long'),
   count: bound('1', 1, 10_000, 'a part has between 1 and 10,000 equal holes'),
+  castings: bound('1', 1, 64, 'a die has between 1 and 64 castings of a part'),
   tolerance: bound('mm', 0.001, 50, 'tolerances of castings are between 1 um and 50 mm'),
   edgeDistance: bound('mm', 0.05, 5000, 'a hole is 0 mm, or between 0.05 mm and 5 m, from an edge', 'zero'),
   faceArea: bound('cm2', 0.001, 100_000, 'the face of a slide has between 0.1 mm2 and 10 m2'),

@@ -29,8 +29,15 @@ export function buildPart(data: PartData, yaml: LocatedYaml): PartSpec {
       return [{ element, share: build.traced(`certificate.${element.toLowerCase()}`, share, path), at: yaml.place(path) }];
     }),
     production: build.production(),
-    pinned: new Map(Object.entries(data.pinned ?? {}).map(([id, text]) => [id, { id, text, at: yaml.place(['pinned', id]) }])),
-    accepted: (data.accepted ?? []).map(({ code, item, reason }, i) => ({
+    ...buildDecisions(data, yaml),
+  };
+}
+
+/** What the engineer has decided: pinned values and accepted findings, each with its place. */
+export function buildDecisions({ pinned = {}, accepted = [] }: Pick<PartData, 'pinned' | 'accepted'>, yaml: LocatedYaml): Pick<PartSpec, 'pinned' | 'accepted'> {
+  return {
+    pinned: new Map(Object.entries(pinned).map(([id, text]) => [id, { id, text, at: yaml.place(['pinned', id]) }])),
+    accepted: accepted.map(({ code, item, reason }, i) => ({
       code,
       ...present({ item }),
       reason,

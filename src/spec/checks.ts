@@ -89,7 +89,7 @@ function checkCertificate(draft: PartDraft, findings: Findings): void {
 }
 
 /** The same finding accepted twice would have two reasons. */
-function checkAccepted(draft: PartDraft, findings: Findings): void {
+export function checkAccepted(draft: Pick<PartDraft, 'accepted'>, findings: Findings): void {
   const seen = new Set<string>();
   for (const [i, entry] of (draft.accepted ?? []).entries()) {
     if (entry?.code === undefined) continue;
@@ -103,7 +103,7 @@ function checkAccepted(draft: PartDraft, findings: Findings): void {
 }
 
 /** The schema library passes over this one key of a free mapping; it must be as wrong as any other wrong name. */
-function checkPins(findings: Findings): void {
+export function checkPins(findings: Findings): void {
   if (dataAt(findings.yaml.data, ['pinned', '__proto__']) === undefined) return;
   findings.add('pin-form', ['pinned', '__proto__'], 'is not the name of a plan value', {
     fix: 'write a name such as "machine.cavities" or "hole.draft[H1]"',

@@ -1,4 +1,4 @@
-/** Every code that reading a part or plant file can give, without `spec/`, and what it means. */
+/** Every code that reading a part, die or plant file can give, without `spec/`, and what it means. */
 export const CODES = {
   'yaml-syntax': 'The text is not YAML: a quote, bracket, colon or indentation is wrong.',
   'duplicate-key': 'A key stands twice in one mapping, so that one of the values would be lost.',
@@ -60,6 +60,9 @@ export const CODES = {
   'slide-not-across': 'A dimension names a slide but does not lie across one.',
   'share-above-whole': 'The shares of the certificate add up to more than the whole.',
   'life-below-year': 'The parts of the whole life are fewer than the parts of one year.',
+  'part-twice': 'A die names the same part file twice.',
+  'too-many-castings': 'A die has more castings than any layout.',
+  'absolute-path': 'A file is named by a path that holds on one machine only.',
   'die-height-order': 'The least die height of a machine is above its greatest.',
   'pressure-order': 'The intensified pressure of a machine is not above its pressure in filling.',
   'rod-above-cylinder': 'The tail rod of a machine is as wide as its shot cylinder.',

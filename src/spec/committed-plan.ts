@@ -51,12 +51,42 @@ export function readCommittedPlans(source: SourceText): { readonly plans: readon
   }
   if (!isRecord(data)) return fault('it is not a mapping of keys and values');
   const { format } = data;
-  const plans = format === 'plans/1' && Array.isArray(data['plans']) ? (data['plans'] as unknown[]) : [data];
-  for (const plan of plans) {
+  const listed = format === 'plans/1' && Array.isArray(data['plans']) ? (data['plans'] as unknown[]) : [data];
+  const plans: unknown[] = [];
+  for (const one of listed) {
+    const plan = ofDie(one) ?? one;
+    plans.push(plan);
     const problem = problemOf(plan);
     if (problem !== undefined) return fault(problem);
   }
   return { plans: plans as PlanRecord[], diagnostics: [] };
+}
+
+/**
+ * The plan of a die as one record: the die stands for the part, and what the plans of its parts hold comes under their names, so
+ * that all of it is compared at once. Undefined for any other record.
+ */
+function ofDie(record: unknown): Readonly<Record<string, unknown>> | undefined {
+  if (!isRecord(record) || record['format'] !== 'die-plan/1') return undefined;
+  const { die, parts, ...own } = record;
+  const members = (Array.isArray(parts) ? parts : []).filter(isRecord).flatMap(({ id, count, plan }) => (isRecord(plan) ? [{ id: String(id), count, plan }] : []));
+  const under = (key: 'decisions' | 'texts' | 'values'): Record<string, unknown> => {
+    const all = { ...(isRecord(own[key]) ? own[key] : {}) } as Record<string, unknown>;
+    for (const { id, plan } of members) for (const [name, value] of Object.entries(isRecord(plan[key]) ? plan[key] : {})) all[`${id}: ${name}`] = value;
+    return all;
+  };
+  const findings = [own, ...members.map(({ plan }) => plan)].flatMap(({ findings: list }) => (Array.isArray(list) ? list : []));
+  return {
+    ...own,
+    format: 'plan/1',
+    part: die,
+    decisions: under('decisions'),
+    texts: under('texts'),
+    values: under('values'),
+    findings,
+    counts: members.map(({ id, count }) => `${id}: ${count}`),
+    sectionsOfParts: members.map(({ plan }) => plan['sections']),
+  };
 }
 
 function unreadable(source: SourceText, message: string, offset?: number): Diagnostic {
@@ -72,7 +102,7 @@ function unreadable(source: SourceText, message: string, offset?: number): Diagn
 /** What a plan lacks of its form, as far as a comparison needs it. */
 function problemOf(plan: unknown): string | undefined {
   if (!isRecord(plan)) return 'a plan in it is not a mapping of keys and values';
-  if (plan['format'] !== 'plan/1') return 'it does not say "format": "plan/1"';
+  if (plan['format'] !== 'plan/1') return 'it does not say "format": "plan/1" or "die-plan/1"';
   const { part, decisions, texts, values, findings } = plan;
   if (!isRecord(part) || typeof part['file'] !== 'string') return 'it does not name the file of its part';
   if (!allOf(decisions, (one) => typeof one['value'] === 'string' || typeof one['value'] === 'number')) return 'a decision in it has no value';

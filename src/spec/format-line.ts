@@ -6,6 +6,7 @@ import { type FileKind, VERSIONS } from './schema-parts.ts';
 /** Keys at the top of other kinds of file, by which a file without its first line is recognised. */
 const MARKS: Readonly<Record<FileKind, readonly string[]>> = {
   part: ['part', 'geometry', 'alloy'],
+  die: ['die', 'parts'],
   plant: ['plant', 'machines'],
   baseline: ['findings'],
   project: ['rules', 'adjusted', 'fail_on'],

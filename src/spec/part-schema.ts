@@ -1,13 +1,11 @@
 import * as z from 'zod';
+import { accepted, pinned } from './decision-schema.ts';
 import { direction, directionOrAuto } from './direction.ts';
 import { ELEMENTS } from './elements.ts';
-import { flag, id, prose, quantity, scalar, text, thread, word } from './leaves.ts';
+import { flag, id, prose, quantity, text, thread, word } from './leaves.ts';
 import { ACROSS, COLD_SHUTS, FINISHES, HEAT_TREATMENTS, HOLE_KINDS, MARKETS, USES, WALL_SIDES } from './part.ts';
 import type { Partly } from './salvage.ts';
-import { atLeastOne, formatLine, list, MOST_ENTRIES, once } from './schema-parts.ts';
-
-/** Name of a plan value, as in `machine.cavities` or `hole.draft[H1]`. */
-const VALUE_ID = /^[a-z][a-z0-9-]*\.[a-z][a-z0-9-]*(\[[^[\]]+\])?$/;
+import { atLeastOne, formatLine, list, once } from './schema-parts.ts';
 
 const geometry = () =>
   atLeastOne(
@@ -190,26 +188,8 @@ const SECTIONS = {
   quality: () => quality().optional(),
   certificate: () => certificate().optional(),
   production: () => production().optional(),
-  pinned: () =>
-    z
-      .record(z.string().regex(VALUE_ID), scalar('The value that is fixed', '42 m/s'))
-      .meta({ description: 'Decisions already taken, by the name of the plan value', examples: [{ 'machine.cavities': 1 }] })
-      .optional(),
-  accepted: () =>
-    z
-      .array(
-        z.strictObject({
-          code: text('Code of the finding', 'wall/usual-greatest'),
-          item: text('The item that it is about, such as the id of a hole; all of them when absent', 'H1').optional(),
-          reason: text('Why it is accepted, and by what authority', 'agreed with the tool shop, inserts are spares'),
-        }),
-      )
-      .max(MOST_ENTRIES)
-      .meta({
-        description: 'Findings of the plan that are accepted, each with its reason; they are still printed, and do not fail a run',
-        examples: [[{ code: 'wall/usual-greatest', reason: 'boss for the bearing' }]],
-      })
-      .optional(),
+  pinned,
+  accepted,
 };
 type Sections = typeof SECTIONS;
 const NAMES = Object.keys(SECTIONS) as (keyof Sections)[];

@@ -60,6 +60,8 @@ export interface HoleSpec {
   /** `M8` or `M8x1`. */
   readonly thread?: string;
   readonly edgeDistance?: Traced<'mm'>;
+  /** The casting that it belongs to, where several are planned together. */
+  readonly casting?: string;
   readonly at: Place;
 }
 
@@ -69,6 +71,8 @@ export interface UndercutSpec {
   readonly depth: Traced<'mm'>;
   readonly faceArea: Traced<'cm2'>;
   readonly boss?: Traced<'mm'>;
+  /** The casting that it belongs to, where several are planned together. */
+  readonly casting?: string;
   readonly at: Place;
 }
 

@@ -13,7 +13,7 @@ export function once<T>(build: () => T): () => T {
 }
 
 /** The version of each kind of file that this program reads. */
-export const VERSIONS = { part: 1, plant: 1, baseline: 1, project: 1 } as const;
+export const VERSIONS = { part: 1, die: 1, plant: 1, baseline: 1, project: 1 } as const;
 export type FileKind = keyof typeof VERSIONS;
 
 /** The line `diewright: part/1`. */

@@ -50,6 +50,28 @@ production: { per_year: 60000, life: 300000, hours_per_year: 4000 }
 #   - { code: hole/caution-depth, item: screws, reason: the core pins are kept as spares }
 `;
 
+export const STARTER_DIE = `# yaml-language-server: $schema=die.schema.json
+# An editor completes and checks the keys once this has been run: diewright schema die > die.schema.json
+diewright: die/1
+die:
+  name: Cover pair
+  number: D-100                         # number, revision and note may be left out
+  revision: A
+
+# The parts of one shot, all in one alloy: their files, seen from this one, and how many castings of each.
+# What the plan calls a part is its file name without ending, or the id that is given here.
+parts:
+  - { file: cover.part.yaml, count: 2 }
+  # - { id: lid, file: ../lid/lid.part.yaml, count: 2 }
+
+# Decisions for this die that are already taken; those in the part files that a shot has in common are not used here.
+# pinned: { machine.model: cold-4000, fill.time: 30 ms }
+
+# Findings of the die that are accepted, each with the reason; item is the part where it is about one.
+# accepted:
+#   - { code: set/demand, item: lid, reason: the spare lids are sold }
+`;
+
 export const STARTER_PLANT = `# yaml-language-server: $schema=plant.schema.json
 # An editor completes and checks the keys once this has been run: diewright schema plant > plant.schema.json
 # The figures below are invented. Replace them by those of your own machines before you rely on a plan.

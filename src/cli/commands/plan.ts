@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { type Diagnostic, type FailOn, findingsText, type Plan, renderPlans, renderSheets, SEVERITIES, SHEETS, visibleLine } from '../../index.ts';
+import { allFindings, type Diagnostic, type FailOn, findingsText, type Plan, renderPlans, renderSheets, SEVERITIES, SHEETS, visibleLine } from '../../index.ts';
 import { type Context, collect } from '../context.ts';
 import { EXIT } from '../exits.ts';
 import { BadInput } from '../fault.ts';
@@ -20,7 +20,7 @@ interface PlanOptions extends PartOptions {
 
 export function define(command: Command, context: Context): void {
   command
-    .argument('<file...>', 'part descriptions; - reads standard input')
+    .argument('<file...>', 'part descriptions, and descriptions of dies with several parts; - reads standard input')
     .option(
       '-f, --format <name[=path]>',
       `what to write and where; may be repeated: ${FORMAT_NAMES.join(', ')} (default: markdown to standard output)`,
@@ -65,14 +65,14 @@ async function plan(files: readonly string[], options: PlanOptions, context: Con
       if (planned.plan === undefined) faults.push(...unseen(faults, planned.diagnostics));
       else {
         plans.push(planned.plan);
-        grave ||= planned.plan.findings.some((finding) => isGrave(finding, ground.failOn));
+        grave ||= allFindings(planned.plan).some((finding) => isGrave(finding, ground.failOn));
       }
     } catch (error) {
       if (!(error instanceof BadInput)) throw error;
       faults.push(...unseen(faults, error.diagnostics));
     }
   }
-  const findings = plans.flatMap((one) => one.findings);
+  const findings = plans.flatMap(allFindings);
   const several = files.length > 1;
   const sets: FigureSet[] = [];
   for (const output of outputs) sets.push((await figures?.figuresFor(output, plans, several, options.figures)) ?? NO_SET);

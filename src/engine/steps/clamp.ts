@@ -1,6 +1,7 @@
 import { Traced } from '../../kernel/traced.ts';
 import { lockingForce, offCentreCapacity, openingForce, projectedAreaTotal, slideOpeningForce, tieBarLoad } from '../../physics/clamp.ts';
 import { clampUse, feederOffset, pressureReached, sizingPressure, spikePressure } from '../../physics/clamp-use.ts';
+import { workSetCentre } from '../die-set/centre.ts';
 import { halfOf } from '../half.ts';
 import type { Ledger } from '../ledger.ts';
 import { cell, type Step, tableBlock, textBlock, valuesBlock } from '../step.ts';
@@ -86,10 +87,20 @@ function tieBars(ledger: Ledger, force: Traced<'kN'>, rated: Traced<'kN'>): void
     : ledger.put(
         halfOf('clamp.feeder-distance', 'biscuit at the lower edge of the die block, cavities centred on the platen', ledger.value('die.block-height')),
       );
-  const offset_x = ledger.apply(feederOffset, { feeder_diameter: ledger.value('clamp.feeder-diameter'), distance, area: ledger.value('clamp.projected-area') });
-  const offset_y = ledger.assume('clamp.offset-x', 0, 'mm', { note: 'cavities laid out symmetrically about the vertical axis', status: 'practice' });
-  ledger.apply(tieBarLoad, { force, half_span_x, half_span_y, offset_x: offset_y, offset_y: offset_x });
-  ledger.apply(offCentreCapacity, { rated, half_span_x, half_span_y, offset_x: offset_y, offset_y: offset_x });
+  const { set } = ledger.given;
+  const offset =
+    set === undefined
+      ? centred(ledger, distance)
+      : workSetCentre(ledger, distance);
+  ledger.apply(tieBarLoad, { force, half_span_x, half_span_y, ...offset });
+  ledger.apply(offCentreCapacity, { rated, half_span_x, half_span_y, ...offset });
+}
+
+/** Castings of one part lie alike on both sides of the middle, so that only the feeder pulls the pressure centre off it. */
+function centred(ledger: Ledger, distance: Traced<'mm'>): { readonly offset_x: Traced<'mm'>; readonly offset_y: Traced<'mm'> } {
+  const offset_y = ledger.apply(feederOffset, { feeder_diameter: ledger.value('clamp.feeder-diameter'), distance, area: ledger.value('clamp.projected-area') });
+  const offset_x = ledger.assume('clamp.offset-x', 0, 'mm', { note: 'cavities laid out symmetrically about the vertical axis', status: 'practice' });
+  return { offset_x, offset_y };
 }
 
 /** Items of the slides that the parting step has filed. */

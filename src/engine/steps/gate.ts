@@ -5,6 +5,7 @@ import { atomisationIndex, flowVolume, gateArea, gateFlow, gateWidth, leastAtomi
 import { drivenGateVelocity, flowMass, gateCount, greatestGateWidth, plannedThickness, plannedVelocity } from '../../physics/gate-plan.ts';
 import { overflowGateArea, overflowGateWidth } from '../../physics/overflow-plan.ts';
 import { diePressure } from '../../physics/pq2.ts';
+import { workSetGates } from '../die-set/gates.ts';
 import type { FirstPlan, Ledger } from '../ledger.ts';
 import type { Cell } from '../plan.ts';
 import { assumeMiddle, assumeUsual, orPinned } from '../planned.ts';
@@ -24,8 +25,11 @@ export const gateStep: Step = {
     attempt('gate.area', 'Gate area', () =>
       ledger.apply(gateArea, { volume: ledger.value('gate.flow-volume'), velocity: ledger.value('gate.velocity'), time: ledger.value('fill.time') }),
     );
-    attempt('gate.thickness', 'Gate thickness', () => thickness(ledger));
-    attempt('gate.width', 'Gate width', () => width(ledger));
+    const { set } = ledger.given;
+    if (set === undefined) {
+      attempt('gate.thickness', 'Gate thickness', () => thickness(ledger));
+      attempt('gate.width', 'Gate width', () => width(ledger));
+    } else workSetGates(ledger, set, gateStep.work);
     if (isAtomisedFlowWanted(ledger)) attempt('gate.atomisation-index', 'Atomised flow', () => atomisation(ledger));
     attempt('overflow.gate-area', 'Overflow gates', () => overflowGates(ledger));
     attempt('gate.die-pressure', 'Metal pressure for the gate velocity', () => pressure(ledger));

@@ -12,6 +12,8 @@ export function fileGiven(ledger: Ledger): void {
   fileAlloy(ledger);
   filePart(ledger);
   fileItems(ledger);
+  // Of a die with several parts: what the parts and their layout come to.
+  for (const value of ledger.given.set?.filed ?? []) ledger.put(value);
 }
 
 function fileAlloy(ledger: Ledger): void {

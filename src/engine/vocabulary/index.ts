@@ -21,6 +21,7 @@ import { INTENSIFICATION_WORDS, POROSITY_WORDS } from './porosity.ts';
 import { PQ2_WORDS } from './pq2.ts';
 import { REPLAN_WORDS } from './replan.ts';
 import { RUNNER_NETWORK_WORDS } from './runner-network.ts';
+import { SET_WORDS } from './set.ts';
 import { SHOT_WORDS } from './shot.ts';
 import { SLOW_SHOT_WORDS } from './slow-shot.ts';
 import { SOLIDIFICATION_WORDS } from './solidification.ts';
@@ -58,6 +59,7 @@ export const VOCABULARY = {
   ...LUBRICANT_WORDS,
   ...COST_WORDS,
   ...REPLAN_WORDS,
+  ...SET_WORDS,
 } as const satisfies Readonly<Record<string, Word>>;
 
 type Words = typeof VOCABULARY;

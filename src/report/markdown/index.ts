@@ -28,16 +28,18 @@ export function markdownTree(plan: Plan, options: MarkdownOptions = {}): Root {
       ...decisionNodes(plan),
       ...assumptions(plan),
       ...unverified(plan),
-      ...cautions(plan),
+      // Cautions and terms stand in the plan of the die, for all that is in it.
+      ...(plan.inDie === undefined ? cautions(plan) : []),
       ...notChecked(plan),
       ...otherValues(plan, options.workings ?? false),
-      ...words(),
+      ...(plan.inDie === undefined ? words() : []),
       ...sources(plan),
     ],
   };
 }
 
-/** A plan as GitHub-flavoured Markdown. */
+/** A plan as GitHub-flavoured Markdown; after that of a die come those of its parts. */
 export function markdownText(plan: Plan, options: MarkdownOptions = {}): string {
-  return printMarkdown(markdownTree(plan, options));
+  const parts = (plan.parts ?? []).map(({ plan: part }) => markdownText(part, options));
+  return [printMarkdown(markdownTree(plan, options)), ...parts].join('\n');
 }

@@ -12,16 +12,25 @@ export function opening(plan: Plan): RootContent[] {
   const { part, alloy, plant, standing, tool } = plan;
   const marks = [part.number, part.revision === undefined ? undefined : `revision ${part.revision}`].filter((mark) => mark !== undefined);
   const asked = alloy.asked === alloy.id ? alloy.family : `${alloy.family}; asked for as ${alloy.asked}`;
+  const { parts = [], inDie } = plan;
+  // A part in a die has a heading of another form, so that the plans of one file can be told apart.
+  const title = inDie !== undefined ? 'In this die' : parts.length > 0 ? 'Casting plan: die' : 'Casting plan:';
   return [
-    heading(1, `Casting plan: ${[part.name, ...marks].join(', ')}`),
-    { type: 'blockquote', children: [paragraph(strong(standing.status))] },
+    heading(1, `${title}${inDie === undefined ? '' : ':'} ${[part.name, ...marks].join(', ')}`),
+    ...(inDie === undefined ? [statement(standing.status)] : []),
     list([
-      ...(part.note === undefined ? [] : [item([`Part: ${part.note}`])]),
+      ...(part.note === undefined ? [] : [item([`${parts.length > 0 ? 'Die' : 'Part'}: ${part.note}`])]),
+      ...parts.map(({ id, count, plan: { part: own } }) => item([`${count} of ${id}: ${[own.name, own.number].filter((word) => word !== undefined).join(', ')}, read from `, code(own.file)])),
+      ...(inDie === undefined ? [] : [item([`In the die ${inDie.name}, read from `, code(inDie.file), ': what its castings have in common stands in the plan of the die'])]),
       item([`Alloy: ${alloy.id} (${asked})`]),
       item([`Plant: ${plant.name}${plant.invented ? ' (invented)' : ''}${plant.note === undefined ? '' : `. ${plant.note}`}`]),
       item(['Read from ', code(part.file), `, worked out by ${tool.name} ${tool.version}`]),
     ]),
   ];
+}
+
+function statement(text: string): RootContent {
+  return { type: 'blockquote', children: [paragraph(strong(text))] };
 }
 
 /** Half a page: decisions, key figures, findings, what rests on unverified figures. */
@@ -34,6 +43,7 @@ export function summary(plan: Plan): RootContent[] {
     ...(figures.length === 0 ? [] : [table(['Key figure', 'Planned', 'Held against'], figures)]),
     list([
       item([strong('Findings'), `: ${countFindings(plan.findings)}.`]),
+      ...(plan.parts ?? []).map(({ id, plan: part }) => item([strong(`Findings of ${id}`), `: ${countFindings(part.findings)}; in its plan below.`])),
       item([strong('Unverified'), ...unverifiedPhrase(plan)]),
       ...(plan.unchecked.length === 0 ? [] : [item([strong('Not judged'), `: ${counted(plan.unchecked.length, 'point')}; see below.`])]),
       item([strong('Hold'), `: ${plan.standing.hold}`]),
@@ -46,10 +56,11 @@ function keyFigureRows(plan: Plan): Inline[][][] {
     const value = plan.values.get(id);
     if (value === undefined) return [];
     const held = bounds.flatMap(([label, bound]) => {
+      if (plan.parts !== undefined && bound === 'part.mass') return [];
       const limit = plan.values.get(bound);
       return limit === undefined ? [] : [`${label} ${printTraced(limit)}`];
     });
-    return [[[title], [printTraced(value)], [held.join(', ') || '–']]];
+    return [[[plan.parts === undefined ? title : title.replace('good part', 'good set')], [printTraced(value)], [held.join(', ') || '–']]];
   });
 }
 

@@ -14,6 +14,7 @@ import {
 import { diePerPart, partsOfLife, partsOfYears } from '../../../physics/cost-spread.ts';
 import { sets, shotsNeeded } from '../../../physics/die-life.ts';
 import type { PricesSpec } from '../../../spec/index.ts';
+import { workSetHours } from '../../die-set/hours.ts';
 import { type Ledger, Missing } from '../../ledger.ts';
 import { orPinned } from '../../planned.ts';
 import type { ValueId } from '../../vocabulary/index.ts';
@@ -44,8 +45,30 @@ const look = <K extends ValueId>(ledger: Ledger, column: string, id: K) => ledge
 
 function estimate(ledger: Ledger, prices: PricesSpec, exponent: Traced<'1'>): Traced<'1'> {
   if (prices.die === undefined) throw new Missing('prices of the die in the plant file, or a pinned cost.die');
+  const { set } = ledger.given;
+  const hours = set === undefined ? workHours(ledger) : workSetHours(ledger, set, exponent, workHours);
+  const inserts = ledger.apply(insertMass, {
+    width: ledger.value('die.insert-width'),
+    height: ledger.value('die.insert-height'),
+    depth: ledger.value('part.depth'),
+    below: ledger.value('die.steel-below'),
+    density: ledger.value('die.density'),
+  });
+  const steel = ledger.apply(dieSteelCost, {
+    mass: ledger.value('die.mass'),
+    inserts,
+    holder_price: ledger.put(prices.die.holderSteel.as('cost.holder-steel-price')),
+    cavity_price: ledger.put(prices.die.cavitySteel.as('cost.cavity-steel-price')),
+    treatment: ledger.put(prices.die.heatTreatment.as('cost.hardening-price')),
+  });
+  const rate = ledger.put(prices.die.rate.as('cost.toolmaker-rate'));
+  return ledger.apply(dieSingle, { hours, rate, steel, cavities: ledger.value('machine.cavities'), exponent });
+}
+
+/** Hours of design and toolmaking for a die with one casting. */
+function workHours(ledger: Ledger): Traced<'h'> {
   const area = ledger.value('part.projected-area');
-  const hours = ledger.apply(dieHours, {
+  return ledger.apply(dieHours, {
     base: look(ledger, 'base', 'cost.hours-base'),
     ejection: ledger.apply(ejectionHours, { area, each: look(ledger, 'ejection', 'cost.hours-ejection-each') }),
     size: ledger.apply(sizeHours, {
@@ -63,22 +86,6 @@ function estimate(ledger: Ledger, prices: PricesSpec, exponent: Traced<'1'>): Tr
       ? look(ledger, 'tolerance', 'cost.tolerance-added')
       : ledger.put(Traced.choice('cost.tolerance-added', 0, '%', { note: 'no tolerance asks for the precision level', status: 'derived' })),
   });
-  const inserts = ledger.apply(insertMass, {
-    width: ledger.value('die.insert-width'),
-    height: ledger.value('die.insert-height'),
-    depth: ledger.value('part.depth'),
-    below: ledger.value('die.steel-below'),
-    density: ledger.value('die.density'),
-  });
-  const steel = ledger.apply(dieSteelCost, {
-    mass: ledger.value('die.mass'),
-    inserts,
-    holder_price: ledger.put(prices.die.holderSteel.as('cost.holder-steel-price')),
-    cavity_price: ledger.put(prices.die.cavitySteel.as('cost.cavity-steel-price')),
-    treatment: ledger.put(prices.die.heatTreatment.as('cost.hardening-price')),
-  });
-  const rate = ledger.put(prices.die.rate.as('cost.toolmaker-rate'));
-  return ledger.apply(dieSingle, { hours, rate, steel, cavities: ledger.value('machine.cavities'), exponent });
 }
 
 function isPrecise(ledger: Ledger): boolean {

@@ -34,7 +34,8 @@ export const costStep: Step = {
     attempt('cost.die', 'Cost of the die', () => workDie(ledger, prices));
     attempt('cost.die-per-part', 'Die cost of a part', () => workSpread(ledger));
     attempt('cost.per-part', 'Cost of a good part', () => workTotal(ledger));
-    attempt('cost.best-cavities', 'Cheapest number of cavities', () => workCavities(ledger));
+    // The closed form knows castings of one part only.
+    if (ledger.given.set === undefined) attempt('cost.best-cavities', 'Cheapest number of cavities', () => workCavities(ledger));
   },
   show,
 };

@@ -1,6 +1,5 @@
 import type { Ledger } from '../../ledger.ts';
 import type { Block, Drawing, Shape } from '../../plan.ts';
-import { sideOf } from './arrange.ts';
 import { type Face, faceOf, type Place } from './places.ts';
 
 /** Diameter of a tie bar over the clear width beside it, for the eye: a plant file does not give it. */
@@ -42,7 +41,7 @@ export function layoutFigure(ledger: Ledger): Block[] {
         box('steel', insert),
         ...lines,
         ...slides,
-        ...face.cavities.map((cavity) => box('cavity', cavity)),
+        ...face.cavities.map((cavity) => box('cavity', cavity, cavity.label)),
         { shape: 'circle', role: 'feeder', ...feeder },
         ...bars,
       ],
@@ -51,16 +50,15 @@ export function layoutFigure(ledger: Ledger): Block[] {
   ];
 }
 
-function box(role: Shape['role'], { x, y, width, height }: Place): Shape {
-  return { shape: 'box', role, x, y, width, height };
+function box(role: Shape['role'], { x, y, width, height }: Place, label?: string): Shape {
+  return { shape: 'box', role, x, y, width, height, ...(label === undefined ? {} : { label }) };
 }
 
 /** A slide stands at its cavity and takes the steel of its side with its room; between cavities it takes half the steel. */
-function slideShapes({ cavities, slides, inner, outer }: Face): Shape[] {
+function slideShapes({ cavities, inner, outer }: Face): Shape[] {
   return cavities.flatMap((cavity) =>
-    slides.map((slide) => {
-      const side = sideOf(slide.side, cavity.turned);
-      const reach = slide.room + (cavity.edges.includes(side) ? outer[side] : inner);
+    cavity.slides.map(({ side, room }) => {
+      const reach = room + (cavity.edges.includes(side) ? outer[side] : inner);
       const upright = side === 'top' || side === 'bottom';
       const sign = side === 'right' || side === 'top' ? 1 : -1;
       const from = (upright ? cavity.height : cavity.width) / 2;

@@ -1,6 +1,7 @@
 import type { Ledger } from '../../ledger.ts';
-import { arrange, outerSides, type Side } from './arrange.ts';
-import { isFedBelow, placedSlides, slideSides } from './slides.ts';
+import type { CastingSet } from '../../case.ts';
+import { type Arrangement, arrange, outerSides, type Side, sideOf } from './arrange.ts';
+import { isFedBelow, type PlacedSlide, placedSlides, slideSides, slidesOnSides } from './slides.ts';
 
 /** A box by its centre and size, in mm; the origin is the middle between the tie bars, y upwards. */
 export interface Place {
@@ -10,15 +11,20 @@ export interface Place {
   readonly height: number;
 }
 
+/** A casting in its place, with the sides on which no other follows, and its slides where they leave it. */
+export interface Cavity extends Place {
+  readonly edges: readonly Side[];
+  readonly slides: readonly { readonly side: Side; readonly room: number }[];
+  /** What is written on it, where castings differ. */
+  readonly label?: string;
+}
+
 /** Where everything of the die face stands. */
 export interface Face {
   readonly die: Place;
   readonly insert: Place;
-  /** With the sides on which no other cavity follows, and whether the casting stands turned half round. */
-  readonly cavities: readonly (Place & { readonly edges: readonly Side[]; readonly turned: boolean })[];
+  readonly cavities: readonly Cavity[];
   readonly feeder: { readonly x: number; readonly y: number; readonly diameter: number };
-  /** Of a casting that stands unturned, with its room. */
-  readonly slides: readonly { readonly item: string; readonly side: Side; readonly room: number }[];
   /** Steel between cavity and edge of the die, which a slide takes besides its room; between cavities it takes half of it. */
   readonly outer: Readonly<Record<Side, number>>;
   readonly inner: number;
@@ -71,16 +77,12 @@ export function faceOf(ledger: Ledger): Face | undefined {
   const moved = Math.max(-play, Math.min(play, of('die.width') / 2 - middle.x));
   const origin = { x: moved - of('die.width') / 2, y: -of('die.breadth') / 2 };
   const steel = of('die.steel-around');
-  const lefts = starts(of('part.side-a'), placed.gapColumns, steel);
-  const bottoms = starts(of('part.side-b'), placed.gapRows, steel);
-  const cavities = placed.turned.map((turned, i) => ({
-    x: origin.x + left + of('part.side-a') / 2 + (lefts[i % columns] as number),
-    y: origin.y + bottom + of('part.side-b') / 2 + (bottoms[Math.floor(i / columns)] as number),
-    width: of('part.side-a'),
-    height: of('part.side-b'),
-    edges: outerSides(i, columns, rows),
-    turned,
-  }));
+  const { set } = ledger.given;
+  const corner = { x: origin.x + left, y: origin.y + bottom };
+  const cavities =
+    set === undefined
+      ? inRows(placed, { columns, rows, steel, a: of('part.side-a'), b: of('part.side-b') }, slides, corner)
+      : inSet(ledger, set, { x: origin.x + middle.x, y: origin.y + middle.y });
   const half = steel / 2;
   const above = of('die.side-height');
   return {
@@ -89,11 +91,46 @@ export function faceOf(ledger: Ledger): Face | undefined {
     cavities,
     // The shot axis of the machine is fixed; a die that slides make one-sided leads its runner to the side.
     feeder: { x: below ? 0 : origin.x + middle.x, y: origin.y + entry, diameter: feederDiameter(ledger, half) },
-    slides,
     outer: { left: of('die.side-width'), right: of('die.side-width'), top: above, bottom: below ? of('die.feeder-side') : above },
     inner: half,
     bars: { width: of('die.bars-width'), height: of('die.bars-height') },
   };
+}
+
+interface Grid {
+  readonly columns: number;
+  readonly rows: number;
+  readonly steel: number;
+  readonly a: number;
+  readonly b: number;
+}
+
+/** Castings of one part, row by row, some of them turned half round with their slides. */
+function inRows(placed: Arrangement, { columns, rows, steel, a, b }: Grid, slides: readonly PlacedSlide[], corner: { readonly x: number; readonly y: number }): Cavity[] {
+  const lefts = starts(a, placed.gapColumns, steel);
+  const bottoms = starts(b, placed.gapRows, steel);
+  return placed.turned.map((turned, i) => ({
+    x: corner.x + a / 2 + (lefts[i % columns] as number),
+    y: corner.y + b / 2 + (bottoms[Math.floor(i / columns)] as number),
+    width: a,
+    height: b,
+    edges: outerSides(i, columns, rows),
+    slides: slides.map(({ side, room }) => ({ side: sideOf(side, turned), room })),
+  }));
+}
+
+/** Castings of several parts, each where the layout of the set has it. */
+function inSet(ledger: Ledger, { layout }: CastingSet, middle: { readonly x: number; readonly y: number }): Cavity[] {
+  const slides = slidesOnSides(ledger);
+  return layout.castings.map(({ id, member, x, y, width, height, edges }) => ({
+    x: middle.x + x,
+    y: middle.y + y,
+    width,
+    height,
+    edges,
+    slides: slides.filter(({ casting }) => casting === id).map(({ side, room }) => ({ side, room })),
+    label: member,
+  }));
 }
 
 /** Where each casting of a row begins, from the first one on. */

@@ -10,7 +10,7 @@ import { COMPONENTS, ELEMENTS } from './steels.ts';
 
 export function show(ledger: Ledger): readonly Block[] {
   if (!ledger.values.has('die.width') && !ledger.decisions.has('die.cavity-steel')) return [];
-  return [...showSteels(ledger), ...showFace(ledger), ...showHeight(ledger), ...showPlates(ledger), ...showCores(ledger), ...showLife(ledger)];
+  return [...showSteels(ledger), ...showFace(ledger), ...showHeight(ledger), ...showPlates(ledger), ...ownCores(ledger), ...showLife(ledger)];
 }
 
 function decided(ledger: Ledger, id: string): Cell {
@@ -129,7 +129,12 @@ function showPlates(ledger: Ledger): Block[] {
   ];
 }
 
-function showCores(ledger: Ledger): Block[] {
+/** Those of castings of several parts stand in the plans of the parts. */
+function ownCores(ledger: Ledger): Block[] {
+  return ledger.given.set === undefined ? showCores(ledger) : [];
+}
+
+export function showCores(ledger: Ledger): Block[] {
   const holes = coredHoles(ledger).filter((hole) => ledger.values.has(`die.core-bending[${hole}]`));
   if (holes.length === 0) return [];
   return [

@@ -28,10 +28,19 @@ export interface PlacedSlide {
   readonly side: Side;
   readonly room: number;
   readonly hydraulic: boolean;
+  /** The casting that it belongs to, where several are planned together. */
+  readonly casting?: string;
 }
 
 /** Slides of a casting that stands with its longer side across. */
 export function placedSlides(ledger: Ledger): PlacedSlide[] {
+  // A slide between castings of a set has its room there, and none at an edge.
+  const inner = ledger.given.set?.layout.inner ?? [];
+  return slidesOnSides(ledger).filter((slide) => !inner.some((one) => one.casting === slide.casting && one.side === slide.side));
+}
+
+/** All slides with their sides, those between castings of a set too. */
+export function slidesOnSides(ledger: Ledger): PlacedSlide[] {
   const items = slideItems(ledger).filter((item) => ledger.values.has(fullId('die.slide-room', item)));
   if (items.length === 0) return [];
   const [a, b] = faceAxes(ledger);
@@ -39,7 +48,9 @@ export function placedSlides(ledger: Ledger): PlacedSlide[] {
     const way = wayOf(featuresOn(ledger, item).features);
     const [level, rise] = [dot(way, a), dot(way, b)];
     const side = Math.abs(rise) > Math.abs(level) ? (rise > 0 ? 'top' : 'bottom') : level >= 0 ? 'right' : 'left';
-    return { item, side, room: ledger.value('die.slide-room', item).value, hydraulic: ledger.texts.get(fullId('parting.slide-drive', item)) === HYDRAULIC };
+    const [casting] = featuresOn(ledger, item).features.flatMap((feature) => feature.casting ?? []);
+    const hydraulic = ledger.texts.get(fullId('parting.slide-drive', item)) === HYDRAULIC;
+    return { item, side, room: ledger.value('die.slide-room', item).value, hydraulic, ...(casting === undefined ? {} : { casting }) } as const;
   });
 }
 
@@ -96,7 +107,7 @@ function wayOf(features: readonly Feature[]): Vector {
 }
 
 /** Directions of the longer and the shorter side of the part across the die opening. */
-function faceAxes(ledger: Ledger): readonly [Vector, Vector] {
+export function faceAxes(ledger: Ledger): readonly [Vector, Vector] {
   const opening = ledger.text('parting.die-opening');
   if (AXES.some(({ text }) => text === opening)) {
     const sides = AXES.filter(({ text }) => text !== opening).sort(

@@ -1,4 +1,5 @@
 import { choose } from '../../choose.ts';
+import { workSetEjection } from '../../die-set/ejection.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Step } from '../../step.ts';
 import { type Core, fileCores } from './cores.ts';
@@ -14,6 +15,12 @@ import { fileSlideForces, fileTotals } from './totals.ts';
 export const ejectionStep: Step = { id: 'ejection', title: 'Ejection', work, show };
 
 function work(ledger: Ledger): void {
+  const { set } = ledger.given;
+  if (set === undefined) workCasting(ledger);
+  else workSetEjection(ledger, set, workCasting);
+}
+
+function workCasting(ledger: Ledger): void {
   const cores = ledger.attempt('ejection.contact-area', 'Cores that the casting grips', () => fileCores(ledger));
   if (cores === undefined) return;
   ledger.attempt('ejection.hot-yield', 'Strength of the casting at ejection', () => fileStrength(ledger));

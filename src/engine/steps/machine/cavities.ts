@@ -9,7 +9,8 @@ import type { Ledger } from '../../ledger.ts';
  * ones in case no machine runs that.
  */
 export function cavitiesToTry(ledger: Ledger): readonly number[] {
-  const pinned = ledger.pinnedNumber('machine.cavities');
+  // Castings of several parts are one set: how many of each, the die file says.
+  const pinned = ledger.given.set === undefined ? ledger.pinnedNumber('machine.cavities') : 1;
   fileDemand(ledger);
   if (pinned !== undefined) return [pinned];
   const demand = ledger.maybe('cavities.demand')?.value;

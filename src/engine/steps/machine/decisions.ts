@@ -61,6 +61,7 @@ function machineBecause({ fits, chosen, cheapest, byCost }: Search): string {
 
 /** Why this count, in words, for the value and the decision. */
 export function countBecause(ledger: Ledger, { fits, byCost, chosen }: Search): string {
+  if (ledger.given.set !== undefined) return 'one set of castings; the die file says how many of each part it has';
   const demand = ledger.maybe('cavities.demand');
   if (demand === undefined) return 'no yearly volume is given, so one cavity';
   if (!fits) return 'the fewest, because nothing fits and every limit eases with fewer cavities';

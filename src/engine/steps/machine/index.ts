@@ -43,7 +43,7 @@ function work(ledger: Ledger): void {
 
 /** What ranked, for the rules and for the reader. */
 function fileRanking(ledger: Ledger, { byCost }: Search): void {
-  ledger.setText('machine.ranked-by', ledger.part.pinned.has('machine.cavities') ? 'pin' : byCost ? 'cost' : 'size');
+  ledger.setText('machine.ranked-by', ledger.given.set === undefined && ledger.part.pinned.has('machine.cavities') ? 'pin' : byCost ? 'cost' : 'size');
   if (!byCost) return;
   ledger.look('machine/search', 'alike', {}, 'machine.alike');
   ledger.look('machine/search', 'warning_weight', {}, 'machine.warning-weight');
@@ -124,10 +124,22 @@ function machinesToTry(ledger: Ledger): MachineSpec[] {
 
 function show(ledger: Ledger): Block[] {
   const rejected = ledger.decisions.get('machine.model')?.alternatives ?? [];
-  const counts = ledger.items('machine.count-outcome');
+  const isSet = ledger.given.set !== undefined;
+  const counts = isSet ? [] : ledger.items('machine.count-outcome');
+  const shown = (ids: readonly ValueId[]) => ids.filter((id) => !isSet || !OF_ALIKE.has(id));
   return [
-    ...valuesBlock(ledger, DEMAND_IDS),
-    counts.length > 0
+    ...valuesBlock(ledger, shown(DEMAND_IDS)),
+    isSet && ledger.texts.get('machine.ranked-by') !== 'size'
+      ? textBlock(
+          'Machines and plungers are tried as plans of their own for the set of castings, against the same limits. What breaks the limit of an error is out. The rest is ranked by the cost of a good set; a broken warning adds ',
+          { value: 'machine.warning-weight' },
+          ' to it, or ',
+          { value: 'machine.miss-weight' },
+          ' of what it is missed by where that is more. Of those that cost the same within ',
+          { value: 'machine.alike' },
+          ', the one with the most in reserve is taken.',
+        )
+      : counts.length > 0
       ? textBlock(
           'Counts of cavities, machines and plungers are tried as plans of their own, against the same limits. What breaks the limit of an error is out. The rest is ranked by the cost of a good part; a broken warning adds ',
           { value: 'machine.warning-weight' },
@@ -151,7 +163,7 @@ function show(ledger: Ledger): Block[] {
         textCell(ledger, 'machine.count-outcome', item),
       ]),
     ),
-    ...valuesBlock(ledger, MACHINE_IDS),
+    ...valuesBlock(ledger, shown(MACHINE_IDS)),
     ...tableBlock(
       ledger.values.get('machine.fitting')?.value === 0 ? 'Nearest misses, and what stands in the way of each' : 'Machines looked at and what stopped them',
       ['Machine', 'Stopped because'],
@@ -160,6 +172,8 @@ function show(ledger: Ledger): Block[] {
   ];
 }
 
+/** Values that say something of cavities that are all alike. */
+const OF_ALIKE: ReadonlySet<string> = new Set<ValueId>(['machine.cavities', 'cavities.demand', 'die.columns', 'die.rows']);
 const DEMAND_IDS: readonly ValueId[] = [
   'production.per-year',
   'production.hours-per-year',

@@ -27,13 +27,14 @@ export function workPartLayout(ledger: Ledger): void {
 export function workLayout(ledger: Ledger): void {
   const cavities = ledger.value('machine.cavities');
   const slides = placedSlides(ledger);
+  const { set } = ledger.given;
   const [columns, rows] = bestLayout(ledger, cavities.value, slideSides(slides));
   const note =
-    slides.length === 0 ? 'block as near square as the count allows' : 'fewest slides between cavities, then block as near square as the count allows';
+    set !== undefined ? 'the castings of the set are laid out by themselves' : slides.length === 0 ? 'block as near square as the count allows' : 'fewest slides between cavities, then block as near square as the count allows';
   const columnCount = ledger.put(Traced.choice('die.columns', columns, '1', { note, status: 'practice', parents: [cavities] }));
   const rowCount = ledger.put(Traced.choice('die.rows', rows, '1', { note, status: 'practice', parents: [cavities] }));
   // One sprue amid the cavities where their number leaves it a gap; else the metal enters below them.
-  const gap = columnCount.value % 2 === 0 || rowCount.value % 2 === 0;
+  const gap = set === undefined ? columnCount.value % 2 === 0 || rowCount.value % 2 === 0 : set.layout.amid;
   ledger.setText('die.feeder', ledger.text('machine.chamber') === 'hot' && gap ? AMID : BELOW);
   workArrangement(ledger, slides);
   const steel = ledger.value('die.steel-around');

@@ -42,16 +42,16 @@ export function coresFor(ledger: Ledger, features: readonly Feature[], opening: 
  * either end, and only then ask for one of their own.
  */
 export function groupSlides(features: readonly Feature[], along: number): SlideGroup[] {
-  const groups: { direction: Vector; text: string; features: Feature[] }[] = [];
+  const groups: { direction: Vector; text: string; casting: string | undefined; features: Feature[] }[] = [];
   const join = (feature: Feature, fits: (group: Vector) => boolean): void => {
-    const group = groups.find((candidate) => fits(candidate.direction));
-    if (group === undefined) groups.push({ direction: feature.direction, text: sideOf(feature, along), features: [feature] });
+    const group = groups.find((candidate) => candidate.casting === feature.casting && fits(candidate.direction));
+    if (group === undefined) groups.push({ direction: feature.direction, text: sideOf(feature, along), casting: feature.casting, features: [feature] });
     else group.features.push(feature);
   };
   for (const feature of features) if (!feature.through) join(feature, (group) => degreesBetween(group, feature.direction) <= along);
   for (const feature of features) {
     if (!feature.through) continue;
-    const same = groups.some((group) => degreesBetween(group.direction, feature.direction) <= along);
+    const same = groups.some((group) => group.casting === feature.casting && degreesBetween(group.direction, feature.direction) <= along);
     join(feature, (group) => (same ? degreesBetween(group, feature.direction) : degreesOff(feature.direction, group)) <= along);
   }
   return groups;

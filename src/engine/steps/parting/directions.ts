@@ -1,4 +1,4 @@
-import type { PartSpec } from '../../../spec/index.ts';
+import type { HoleSpec, PartSpec } from '../../../spec/index.ts';
 
 export type Vector = readonly [number, number, number];
 
@@ -11,18 +11,20 @@ export interface Feature {
   readonly text: string;
   /** A through hole can be met from either end. */
   readonly through: boolean;
+  /** The casting that it belongs to, where several are planned together; no slide serves two. */
+  readonly casting?: string;
 }
 
 /** Holes, then undercuts, in the order of the part file. */
 export function featuresOf(part: PartSpec): Feature[] {
   return [
-    ...part.holes.map(
-      (hole): Feature => ({ kind: 'hole', id: hole.id, direction: hole.direction.vector, text: hole.direction.text, through: hole.kind === 'through' }),
-    ),
-    ...part.undercuts.map(
-      (undercut): Feature => ({ kind: 'undercut', id: undercut.id, direction: undercut.direction.vector, text: undercut.direction.text, through: false }),
-    ),
+    ...part.holes.map((hole): Feature => ({ kind: 'hole', through: hole.kind === 'through', ...common(hole) })),
+    ...part.undercuts.map((undercut): Feature => ({ kind: 'undercut', through: false, ...common(undercut) })),
   ];
+}
+
+function common({ id, direction, casting }: Pick<HoleSpec, 'id' | 'direction' | 'casting'>): Omit<Feature, 'kind' | 'through'> {
+  return { id, direction: direction.vector, text: direction.text, ...(casting === undefined ? {} : { casting }) };
 }
 
 export function dot(a: Vector, b: Vector): number {

@@ -43,6 +43,13 @@ export function tryOpenings(ledger: Ledger, features: readonly Feature[], asked:
   });
 }
 
+/** The direction of the die opening that was decided. */
+export function openingVector(ledger: Ledger): Vector {
+  const opening = ledger.text('parting.die-opening');
+  const { dieOpening } = ledger.part.geometry;
+  return AXES.find(({ text }) => text === opening)?.vector ?? (dieOpening === 'auto' ? [0, 0, 1] : dieOpening.vector);
+}
+
 export function names(features: readonly Feature[]): string {
   return features.map((feature) => feature.id).join(', ');
 }

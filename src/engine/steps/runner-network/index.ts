@@ -1,5 +1,6 @@
 import { runnerEachProjected, runnerEachVolume, runnerLayoutShare } from '../../../physics/runner.ts';
 import { networkRatio } from '../../../physics/runner-network.ts';
+import { workSetRunner, workSetSpeeds } from '../../die-set/runner.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Block, Cell } from '../../plan.ts';
 import { cell, type Step, tableBlock, textBlock, textCell, valuesBlock } from '../../step.ts';
@@ -11,10 +12,16 @@ import { workLayout, workSpeeds } from './layout.ts';
  * or runner along the gate. The machine search runs it for each trial, since clamp and shot count what is laid out here.
  */
 export function workRunnerLayout(ledger: Ledger): void {
+  const { set } = ledger.given;
+  if (set === undefined) workAlikeRunner(ledger);
+  else workSetRunner(ledger, set);
+  ledger.attempt('runner.volume', 'Runner volume', () => fileVolume(ledger));
+}
+
+function workAlikeRunner(ledger: Ledger): void {
   ledger.attempt('gate.each-area', 'Gates for equal fill time', () => workGates(ledger));
   ledger.attempt('runner.gate-feed', 'How the gate is fed', () => workFeed(ledger));
   ledger.attempt('runner.network-volume', 'Runner, run by run', () => workLayout(ledger));
-  ledger.attempt('runner.volume', 'Runner volume', () => fileVolume(ledger));
 }
 
 /** What the layout comes to for one cavity; the usual share stands in where it cannot be laid out. */
@@ -37,7 +44,8 @@ export const runnerNetworkStep: Step = {
   id: 'runner-network',
   title: 'Runner layout',
   work: (ledger) => {
-    ledger.attempt('runner.segment-speed', 'Speed in the runner', () => workSpeeds(ledger, runsOf(ledger)));
+    const { set } = ledger.given;
+    ledger.attempt('runner.segment-speed', 'Speed in the runner', () => (set === undefined ? workSpeeds(ledger, runsOf(ledger)) : workSetSpeeds(ledger, set)));
     ledger.attempt('runner.network-ratio', 'Runner laid out', () =>
       ledger.apply(networkRatio, { network: ledger.value('runner.network-volume'), planned: ledger.value('runner.total-volume') }),
     );

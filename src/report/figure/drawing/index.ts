@@ -6,7 +6,7 @@ import { Placer } from '../place.ts';
 import { LARGE_SIZE } from '../style.ts';
 import { drawDimensions } from './draw-dimensions.ts';
 import { drawRoles, drawScaleBar } from './draw-legend.ts';
-import { drawShape } from './draw-shapes.ts';
+import { drawLabel, drawShape } from './draw-shapes.ts';
 import { drawingLayout } from './layout.ts';
 import { drawingStyle, drawPatterns, type FaceRole, LOOKS } from './looks.ts';
 import { hullPoints } from './shapes.ts';
@@ -31,6 +31,7 @@ export function drawingSvg(figure: Drawing, values: PlanValues): string {
     const [xs, ys] = [pixels.map(([x]) => x), pixels.map(([, y]) => y)];
     placer.keep({ left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) });
   }
+  for (const shape of shapes) if (shape.shape === 'box' && shape.label !== undefined) drawLabel(pen, shape, shape.label, fit);
   drawDimensions(pen, layout.dimensions, placer);
   drawRoles(pen, figure.id, layout);
   drawScaleBar(pen, layout);

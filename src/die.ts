@@ -1,0 +1,81 @@
+import { applyAcceptances } from './engine/acceptance.ts';
+import { makeDiePlan, otherAlloy } from './engine/die-set/make-die-plan.ts';
+import { allFindings, type Plan } from './engine/plan.ts';
+import { alloyOf, type Planned, plantOf, type Rulebook } from './index.ts';
+import { type Diagnostic, sortDiagnostics } from './kernel/diagnostic.ts';
+import type { SourceText } from './kernel/place.ts';
+import { FINDING_CODES } from './report/finding-codes.ts';
+import type { Alloy } from './rulebook/types.ts';
+import { type DieEntry, type DieSpec, type PartSpec, readDie, readPart } from './spec/index.ts';
+import { setFields } from './spec/set-field.ts';
+
+export type { DieEntry } from './spec/index.ts';
+
+export interface DieRequest {
+  readonly die: SourceText;
+  /** The text of a part file that the die names, or why it cannot be read. */
+  readonly partText: (entry: DieEntry) => SourceText | readonly Diagnostic[];
+  /** A plant description; the built-in typical plant when absent. */
+  readonly plant?: SourceText;
+  /** Fields of every part description to set before it is read, as `path=value`. */
+  readonly set?: readonly string[];
+  readonly wave?: boolean;
+  readonly rulebook: Rulebook;
+  readonly version: string;
+}
+
+/** Reads a die description with the parts that it names and works out the plan of the die. Never throws for what a user can write. */
+export function planDie(request: DieRequest): Planned {
+  const { rulebook } = request;
+  const { die, diagnostics } = readDie(request.die);
+  const plant = plantOf(rulebook, request.plant);
+  const input: Diagnostic[] = [...diagnostics, ...plant.diagnostics];
+  if (die === undefined) return { diagnostics: input };
+  const parts = die.parts.map((entry) => readMember(entry, request, input));
+  const known = parts.flatMap((one) => one ?? []);
+  const other = otherAlloy(known);
+  if (other !== undefined) input.push(other);
+  if (plant.plant === undefined || other !== undefined || known.length < parts.length) return { diagnostics: input };
+  const first = known[0] as (typeof known)[number];
+  const tool = { name: 'diewright', version: request.version };
+  const made = makeDiePlan(
+    { die, parts: known.map(({ part }) => part), alloy: first.alloy, plant: plant.plant, rulebook, wave: request.wave === true },
+    tool,
+  );
+  const accepted = (plan: Plan, of: Pick<DieSpec | PartSpec, 'accepted'>, own: readonly Diagnostic[]): Plan => {
+    const all = sortDiagnostics([...own, ...plan.findings]);
+    return { ...plan, findings: applyAcceptances(of.accepted, all, { rulebook, others: Object.keys(FINDING_CODES) }) };
+  };
+  const inDie = (made.parts ?? []).map((part, i) => ({ ...part, plan: accepted(part.plan, ownAcceptances(known[i] as (typeof known)[number], part.plan), []) }));
+  const plan = { ...accepted(made, die, input), parts: inDie };
+  const findings = allFindings(plan);
+  if (findings.some((finding) => finding.severity === 'error' && finding.code.startsWith('spec/'))) return { diagnostics: findings };
+  return { plan, diagnostics: findings };
+}
+
+/** What a part accepts of findings that only a die of its own has says nothing here: it is not told that they are not met. */
+function ownAcceptances({ part }: { readonly part: PartSpec }, plan: Plan): Pick<PartSpec, 'accepted'> {
+  const met = new Set(plan.findings.map(({ code }) => code));
+  return { accepted: part.accepted.filter(({ code }) => met.has(code)) };
+}
+
+/** A part of the die with its alloy; its faults are added to those of the input. */
+function readMember(entry: DieEntry, { partText, set = [], rulebook }: DieRequest, faults: Diagnostic[]): { readonly part: PartSpec; readonly alloy: Alloy } | undefined {
+  const text = partText(entry);
+  if (!('text' in text)) {
+    faults.push(...text);
+    return undefined;
+  }
+  const edited = setFields(text, set);
+  if (edited.diagnostics.length > 0) {
+    faults.push(...edited.diagnostics);
+    return undefined;
+  }
+  const { part, diagnostics } = readPart(edited.source);
+  faults.push(...diagnostics);
+  if (part === undefined) return undefined;
+  const alloy = alloyOf(rulebook, part);
+  if ('found' in alloy) return { part, alloy: alloy.found };
+  faults.push(alloy.fault);
+  return undefined;
+}

@@ -1,0 +1,161 @@
+import { SIDES, type Side } from '../steps/die/arrange.ts';
+import type { Casting, SetLayout } from './set.ts';
+import { ordersOf, spread } from './shelves.ts';
+import { type Turns, turned } from './turn.ts';
+
+/** A slide of a casting that lies unturned, with its longer side across. */
+export interface SideSlide {
+  readonly item: string;
+  readonly side: Side;
+  /** mm that it takes beyond the steel. */
+  readonly room: number;
+  readonly hydraulic: boolean;
+}
+
+/** A casting to be placed: its sides in mm, projected area in cm2, and slides. */
+export interface ToPlace {
+  readonly member: string;
+  readonly id: string;
+  readonly a: number;
+  readonly b: number;
+  readonly area: number;
+  readonly slides: readonly SideSlide[];
+}
+
+/** A layout with what it is ranked by. */
+interface Tried {
+  readonly layout: SetLayout;
+  /** Slides between castings count most, then the longer side of the die, then how far the pressure centre is off. */
+  readonly rank: readonly [between: number, longer: number, offset: number];
+}
+
+/** More parts than this are laid out with all castings lying the same way. */
+const MOST_FREE = 4;
+/** Layouts within this share of the size of the smallest are alike: among them the pressure centre decides. */
+const ALIKE = 1.03;
+
+/**
+ * Lays the castings out in rows between which, and in which, there is steel. Tried are all numbers of rows, each part lying
+ * either way, and the orders in a row; taken is what has the fewest slides between castings, then the shortest longer side,
+ * and of those that are alike in it the one with its pressure centre nearest to the middle of the field.
+ */
+export function layOut(castings: readonly ToPlace[], steel: number): SetLayout {
+  const tried: Tried[] = [];
+  for (const upright of waysToLie(castings)) {
+    for (let rows = 1; rows <= castings.length; rows += 1) tried.push(...inRows(castings, upright, rows, steel));
+  }
+  const fewest = Math.min(...tried.map(({ rank }) => rank[0]));
+  const clear = tried.filter(({ rank }) => rank[0] === fewest);
+  const smallest = Math.min(...clear.map(({ rank }) => rank[1]));
+  const alike = clear.filter(({ rank }) => rank[1] <= smallest * ALIKE);
+  return lying(alike.reduce((best, one) => (one.rank[2] < best.rank[2] - 1e-6 ? one : best)).layout);
+}
+
+/** With the longer extent of the field across, turned by a quarter where it stands upright. */
+function lying(layout: SetLayout): SetLayout {
+  const { castings, width, height, inner } = layout;
+  if (height <= width) return layout;
+  return {
+    ...layout,
+    width: height,
+    height: width,
+    castings: castings.map(({ x, y, width: w, height: h, turns, edges, ...rest }) => ({
+      ...rest,
+      x: tidy(-y),
+      y: tidy(x),
+      width: h,
+      height: w,
+      turns: ((turns + 1) % 4) as Turns,
+      edges: edges.map((side) => turned(side, 1)),
+    })),
+    inner: inner.map(({ side, ...rest }) => ({ ...rest, side: turned(side, 1) })),
+  };
+}
+
+/** To the nanometre: what is left of sums that should be nothing goes. */
+function tidy(place: number): number {
+  return Math.round(place * 1e6) / 1e6 + 0;
+}
+
+/** Which parts stand upright: every combination for a few parts, all or none for many. */
+function waysToLie(castings: readonly ToPlace[]): ReadonlySet<string>[] {
+  const members = [...new Set(castings.map(({ member }) => member))];
+  if (members.length > MOST_FREE) return [new Set(), new Set(members)];
+  return Array.from({ length: 2 ** members.length }, (_, bits) => new Set(members.filter((_member, i) => (bits & (1 << i)) !== 0)));
+}
+
+function inRows(castings: readonly ToPlace[], upright: ReadonlySet<string>, count: number, steel: number): Tried[] {
+  const size = (one: ToPlace) => (upright.has(one.member) ? { width: one.b, height: one.a } : { width: one.a, height: one.b });
+  const rows = spread(castings, count, size);
+  if (rows.some((row) => row.length === 0)) return [];
+  // The orders of the rows are tried together, one number of each: rows that hold the same parts then stand in the same order.
+  const orders = rows.map((row) => ordersOf(row, ({ member }) => member));
+  const most = Math.max(...orders.map(({ length }) => length));
+  return Array.from({ length: most }, (_, i) => {
+    const chosen = orders.map((list) => list[i % list.length] as readonly ToPlace[]);
+    return place(chosen, upright, size, steel);
+  });
+}
+
+/** Places rows from below, each in the middle over the others, its castings side by side. */
+function place(
+  rows: readonly (readonly ToPlace[])[],
+  upright: ReadonlySet<string>,
+  size: (one: ToPlace) => { readonly width: number; readonly height: number },
+  steel: number,
+): Tried {
+  const standing = rows.map((row, r) =>
+    row.map((one, c) => {
+      const edges = SIDES.filter((side) => ({ left: c === 0, right: c === row.length - 1, bottom: r === 0, top: r === rows.length - 1 })[side]);
+      return { one, edges, turns: turnsFor(one, edges, upright.has(one.member)), ...size(one) };
+    }),
+  );
+  type Standing = (typeof standing)[number][number];
+  const roomAt = ({ one, turns }: Standing, side: Side): number =>
+    Math.max(0, ...one.slides.filter((slide) => turned(slide.side, turns) === side).map(({ room }) => room));
+  const gapAfter = (row: readonly Standing[], c: number): number => steel + roomAt(row[c] as Standing, 'right') + roomAt(row[c + 1] as Standing, 'left');
+  const widthOf = (row: readonly Standing[]): number => row.reduce((sum, { width }, c) => sum + width + (c + 1 < row.length ? gapAfter(row, c) : 0), 0);
+  const width = Math.max(...standing.map(widthOf));
+
+  const castings: Casting[] = [];
+  let bottom = 0;
+  for (const [r, row] of standing.entries()) {
+    const height = Math.max(...row.map((one) => one.height));
+    let left = (width - widthOf(row)) / 2;
+    for (const [c, { one, edges, turns, ...box }] of row.entries()) {
+      castings.push({ member: one.member, id: one.id, x: left + box.width / 2, y: bottom + height / 2, width: box.width, height: box.height, turns, edges });
+      left += box.width + (c + 1 < row.length ? gapAfter(row, c) : 0);
+    }
+    const above = standing[r + 1];
+    const rooms = above === undefined ? 0 : Math.max(...row.map((one) => roomAt(one, 'top'))) + Math.max(...above.map((one) => roomAt(one, 'bottom')));
+    bottom += height + (above === undefined ? 0 : steel + rooms);
+  }
+  const centred = castings.map((one) => ({ ...one, x: tidy(one.x - width / 2), y: tidy(one.y - bottom / 2) }));
+  const inner = standing.flat().flatMap(({ one, edges, turns }) =>
+    one.slides.flatMap(({ item, side, hydraulic }) => {
+      const to = turned(side, turns);
+      return edges.includes(to) ? [] : [{ casting: one.id, side: to, item, hydraulic }];
+    }),
+  );
+  const layout: SetLayout = { castings: centred, width, height: bottom, amid: isFree(centred), inner };
+  const area = castings.map(({ id }) => rows.flat().find((one) => one.id === id)?.area ?? 0);
+  const whole = area.reduce((sum, one) => sum + one, 0);
+  const moment = (of: (one: Casting) => number): number => centred.reduce((sum, one, i) => sum + of(one) * (area[i] as number), 0) / whole;
+  return { layout, rank: [inner.length, Math.max(width, bottom), Math.hypot(moment(({ x }) => x), moment(({ y }) => y))] };
+}
+
+/** Turned half round where that brings more of its slides to an outer side; a slide that leaves below is in the way of the metal. */
+function turnsFor({ slides }: ToPlace, edges: readonly Side[], isUpright: boolean): Turns {
+  const ways: readonly Turns[] = isUpright ? [1, 3] : [0, 2];
+  const cost = (turns: Turns): number =>
+    slides.reduce((sum, slide) => {
+      const to = turned(slide.side, turns);
+      return sum + (edges.includes(to) ? (to === 'bottom' ? 1e-3 : 0) : 1);
+    }, 0);
+  return cost(ways[1] as Turns) < cost(ways[0] as Turns) - 1e-9 ? (ways[1] as Turns) : (ways[0] as Turns);
+}
+
+/** Whether no casting covers the middle of the field. */
+function isFree(castings: readonly Casting[]): boolean {
+  return castings.length > 1 && castings.every(({ x, y, width, height }) => Math.abs(x) >= width / 2 - 1e-9 || Math.abs(y) >= height / 2 - 1e-9);
+}

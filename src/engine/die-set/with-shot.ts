@@ -1,0 +1,38 @@
+import { Traced } from '../../kernel/traced.ts';
+import { Ledger } from '../ledger.ts';
+import { Trial } from '../trial.ts';
+import type { CastingSet, Member } from '../case.ts';
+
+/** Beginnings of the values that a shot has for all its castings together: what a part takes from the plan of its die. */
+const OF_THE_SHOT =
+  /^(machine|clamp|shot|sleeve|pot|slow-shot|pq2|intensification|squeeze|cooling|heat|cycle|cycle-rate|runner|die)\./;
+/** Of these a part has its own. */
+const OWN = /^(runner\.(area|depth|width|.*-ratio|step|usual|share|handbook|bend|fan|wall)|die\.(lock|slide-room|steel-around|core-|stream-pressure|line-)|heat\.(casting-face|face-by-wall)|machine\.cavities)/;
+
+/**
+ * A ledger of a part with its gates, in which what the shot comes to is known: machine, pressures, times and temperatures are those
+ * of the die; castings are those of the part. Over a trial it is a trial.
+ */
+export function withShot(shot: Ledger, set: CastingSet, member: Member): Ledger {
+  const recorded = set.gated.get(member.id);
+  if (recorded === undefined) throw new TypeError(`the gates of ${member.id} are not worked out`);
+  const quick = shot instanceof Trial;
+  const { settled: _filed, ...plain } = member.given;
+  const base = new Ledger(plain, recorded);
+  const part = quick ? new Trial(base) : base;
+  for (const [id, value] of shot.values) {
+    if (!OF_THE_SHOT.test(id) || OWN.test(id) || part.values.has(id)) continue;
+    part.values.set(id, quick ? value : ofTheDie(value));
+    part.filedItems.note(id);
+  }
+  for (const [id, text] of shot.texts) if (OF_THE_SHOT.test(id) && !part.texts.has(id)) part.texts.set(id, text);
+  const surface = shot.maybe('set.surface', member.id);
+  if (surface !== undefined) part.put(surface.as('heat.casting-face'));
+  if (!part.values.has('machine.cavities')) part.put(member.count.as('machine.cavities', 'castings of this part in the shot'));
+  return part;
+}
+
+/** What the plan of the die has worked out, as a figure given to the plan of a part; how it came about stands there. */
+function ofTheDie(value: Traced): Traced {
+  return Traced.choice(value.id, value.value, value.unit, { note: 'of the plan of the die', status: value.status, source: value.source });
+}
