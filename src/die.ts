@@ -38,15 +38,15 @@ export function planDie(request: DieRequest): Planned {
   if (plant.plant === undefined || other !== undefined || known.length < parts.length) return { diagnostics: input };
   const first = known[0] as (typeof known)[number];
   const tool = { name: 'diewright', version: request.version };
-  const made = makeDiePlan(
-    { die, parts: known.map(({ part }) => part), alloy: first.alloy, plant: plant.plant, rulebook, wave: request.wave === true },
-    tool,
-  );
+  const made = makeDiePlan({ die, parts: known.map(({ part }) => part), alloy: first.alloy, plant: plant.plant, rulebook, wave: request.wave === true }, tool);
   const accepted = (plan: Plan, of: Pick<DieSpec | PartSpec, 'accepted'>, own: readonly Diagnostic[]): Plan => {
     const all = sortDiagnostics([...own, ...plan.findings]);
     return { ...plan, findings: applyAcceptances(of.accepted, all, { rulebook, others: Object.keys(FINDING_CODES) }) };
   };
-  const inDie = (made.parts ?? []).map((part, i) => ({ ...part, plan: accepted(part.plan, ownAcceptances(known[i] as (typeof known)[number], part.plan), []) }));
+  const inDie = (made.parts ?? []).map((part, i) => ({
+    ...part,
+    plan: accepted(part.plan, ownAcceptances(known[i] as (typeof known)[number], part.plan), []),
+  }));
   const plan = { ...accepted(made, die, input), parts: inDie };
   const findings = allFindings(plan);
   if (findings.some((finding) => finding.severity === 'error' && finding.code.startsWith('spec/'))) return { diagnostics: findings };
@@ -60,7 +60,11 @@ function ownAcceptances({ part }: { readonly part: PartSpec }, plan: Plan): Pick
 }
 
 /** A part of the die with its alloy; its faults are added to those of the input. */
-function readMember(entry: DieEntry, { partText, set = [], rulebook }: DieRequest, faults: Diagnostic[]): { readonly part: PartSpec; readonly alloy: Alloy } | undefined {
+function readMember(
+  entry: DieEntry,
+  { partText, set = [], rulebook }: DieRequest,
+  faults: Diagnostic[],
+): { readonly part: PartSpec; readonly alloy: Alloy } | undefined {
   const text = partText(entry);
   if (!('text' in text)) {
     faults.push(...text);

@@ -110,9 +110,7 @@ async function staleMarkdown(source: SourceText, text: string, request: Freshnes
   const same = part === request.plan.part.file && plant === request.plant && !wave;
   const plan = same ? request.plan : request.again({ part, plant, wave });
   if (plan === undefined) return undefined;
-  const figures = new Map(
-    allFigures(plan).flatMap(({ id }) => linkTo(text, id).map((file) => [id, file] as const)),
-  );
+  const figures = new Map(allFigures(plan).flatMap(({ id }) => linkTo(text, id).map((file) => [id, file] as const)));
   const fresh = markdownText(plan, { workings: hasWorkings(text), figures });
   return staleText(source, text.replace(MADE_BY, `$1${plan.tool.version}`), fresh, command);
 }

@@ -12,7 +12,8 @@ export async function schemaText(name: SchemaName): Promise<string> {
   if (name === 'replan') return jsonText((await import('./report/replan/schema.ts')).replanJsonSchema());
   if (name === 'options') return jsonText((await import('./report/options/json-schema.ts')).optionsJsonSchema());
   if (name === 'findings') return jsonText((await import('./report/check/json-schema.ts')).findingsJsonSchema());
-  if (name === 'part' || name === 'die' || name === 'plant' || name === 'project' || name === 'baseline') return jsonText((await import('./spec/index.ts')).jsonSchema(name));
+  if (name === 'part' || name === 'die' || name === 'plant' || name === 'project' || name === 'baseline')
+    return jsonText((await import('./spec/index.ts')).jsonSchema(name));
   return jsonText((await import('./rulebook/json-schema.ts')).ruleJsonSchema(name));
 }
 

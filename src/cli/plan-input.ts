@@ -23,7 +23,10 @@ export interface PlanSetting {
   readonly wave?: boolean | undefined;
 }
 
-/** Plans the text of a part, or of a die with the parts that it names; `folder` is where those are looked for, that of the file when absent. */
+/**
+ * Plans the text of a part, or of a die with the parts that it names. Those are looked for in `folder`, that of the file when absent, and
+ * named as they are seen from the name of the die.
+ */
 export function planText(source: SourceText, { rulebook, plant, set, wave }: PlanSetting, folder = dirname(source.name)): Planned {
   const setting = {
     rulebook,
@@ -32,7 +35,9 @@ export function planText(source: SourceText, { rulebook, plant, set, wave }: Pla
     ...(set === undefined ? {} : { set }),
     ...(wave === undefined ? {} : { wave }),
   };
-  return isDie(source) ? planDie({ die: source, partText: (entry) => partText(entry, folder), ...setting }) : planPart({ part: source, ...setting });
+  return isDie(source)
+    ? planDie({ die: source, partText: (entry) => partText(entry, folder, dirname(source.name)), ...setting })
+    : planPart({ part: source, ...setting });
 }
 
 /** By its name, else by its first key: standard input and files of other names are dies too. */
@@ -42,9 +47,10 @@ function isDie({ name, text }: SourceText): boolean {
 }
 
 /** The text of a part that a die names; what stands in the way is said at its place in the die file. */
-function partText({ file }: DieEntry, folder: string): SourceText | readonly Diagnostic[] {
+function partText({ file }: DieEntry, folder: string, shown: string): SourceText | readonly Diagnostic[] {
   try {
-    return readFileText(join(folder, file.value).replaceAll('\\', '/'));
+    const { text } = readFileText(join(folder, file.value));
+    return { name: join(shown, file.value).replaceAll('\\', '/'), text };
   } catch (error) {
     if (!(error instanceof BadInput)) throw error;
     return error.diagnostics.map((diagnostic) => ({ ...diagnostic, message: `part file ${visibleLine(file.value)}: ${diagnostic.message}`, at: file.at }));

@@ -15,7 +15,19 @@ function made<U extends Unit>(
   equation: string,
   compute: (x: Readonly<Record<string, number>>) => number,
 ): Formula<FormulaInputs, U> {
-  return { id, title, symbol: 'x', inputs, unit, equation, outside: 'extrapolate', source: [], status: 'derived', accuracy: 'exact', compute: compute as never };
+  return {
+    id,
+    title,
+    symbol: 'x',
+    inputs,
+    unit,
+    equation,
+    outside: 'extrapolate',
+    source: [],
+    status: 'derived',
+    accuracy: 'exact',
+    compute: compute as never,
+  };
 }
 
 function apply<U extends Unit>(formula: Formula<FormulaInputs, U>, parents: readonly Traced[], note?: string): Traced<U> {

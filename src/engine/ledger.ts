@@ -90,7 +90,10 @@ export class Ledger implements Recorded {
     if (word.unit !== traced.unit) throw new TypeError(`${traced.id} is filed in ${traced.unit}, the vocabulary says ${word.unit}`);
     if (this.values.has(traced.id)) throw new TypeError(`${traced.id} is filed twice`);
     const shown = word.decimals === undefined ? traced : traced.printedWith(word.decimals);
-    const kept = traced.kind === 'pinned' ? traced : (this.pinnedValue(traced.id, traced.unit, shown) ?? (this.given.settled?.get(traced.id) as unknown as Traced<U> | undefined) ?? shown);
+    const kept =
+      traced.kind === 'pinned'
+        ? traced
+        : (this.pinnedValue(traced.id, traced.unit, shown) ?? (this.given.settled?.get(traced.id) as unknown as Traced<U> | undefined) ?? shown);
     this.values.set(kept.id, kept);
     this.filedItems.note(kept.id);
     return kept;

@@ -89,7 +89,15 @@ export type ShapeRole = 'outline' | 'steel' | 'cavity' | 'slide' | 'feeder' | 'l
  * stroke, any other is closed and filled.
  */
 export type Shape =
-  | { readonly shape: 'box'; readonly role: ShapeRole; readonly x: number; readonly y: number; readonly width: number; readonly height: number; readonly label?: string }
+  | {
+      readonly shape: 'box';
+      readonly role: ShapeRole;
+      readonly x: number;
+      readonly y: number;
+      readonly width: number;
+      readonly height: number;
+      readonly label?: string;
+    }
   | { readonly shape: 'circle'; readonly role: ShapeRole; readonly x: number; readonly y: number; readonly diameter: number }
   | { readonly shape: 'path'; readonly role: ShapeRole; readonly points: readonly FigurePoint[] };
 

@@ -1,6 +1,6 @@
 import type { Formula } from '../kernel/formula.ts';
-import * as cavities from './cavities.ts';
 import * as castingSet from './casting-set.ts';
+import * as cavities from './cavities.ts';
 import * as certificate from './certificate.ts';
 import * as clamp from './clamp.ts';
 import * as clampUse from './clamp-use.ts';

@@ -28,7 +28,7 @@ function planRecord(plan: Plan): object {
     const inDie = plan.inDie === undefined ? {} : { inDie: plan.inDie };
     return { format: PLAN_FORMAT, ...head, part: plan.part, ...inDie, ...contents(plan) };
   }
-  const members = parts.map(({ id, count, plan: part }) => ({ id, count, plan: planRecord(part) }));
+  const members = parts.map(({ id, plan: part }) => ({ id, plan: planRecord(part) }));
   return { format: DIE_PLAN_FORMAT, ...head, die: plan.part, ...contents(plan), parts: members };
 }
 

@@ -34,7 +34,10 @@ export function buildPart(data: PartData, yaml: LocatedYaml): PartSpec {
 }
 
 /** What the engineer has decided: pinned values and accepted findings, each with its place. */
-export function buildDecisions({ pinned = {}, accepted = [] }: Pick<PartData, 'pinned' | 'accepted'>, yaml: LocatedYaml): Pick<PartSpec, 'pinned' | 'accepted'> {
+export function buildDecisions(
+  { pinned = {}, accepted = [] }: Pick<PartData, 'pinned' | 'accepted'>,
+  yaml: LocatedYaml,
+): Pick<PartSpec, 'pinned' | 'accepted'> {
   return {
     pinned: new Map(Object.entries(pinned).map(([id, text]) => [id, { id, text, at: yaml.place(['pinned', id]) }])),
     accepted: accepted.map(({ code, item, reason }, i) => ({

@@ -62,6 +62,7 @@ export const CODES = {
   'life-below-year': 'The parts of the whole life are fewer than the parts of one year.',
   'part-twice': 'A die names the same part file twice.',
   'too-many-castings': 'A die has more castings than any layout.',
+  'cavities-pinned': 'A die file pins the number of cavities, which its counts give.',
   'absolute-path': 'A file is named by a path that holds on one machine only.',
   'die-height-order': 'The least die height of a machine is above its greatest.',
   'pressure-order': 'The intensified pressure of a machine is not above its pressure in filling.',

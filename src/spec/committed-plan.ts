@@ -69,7 +69,7 @@ export function readCommittedPlans(source: SourceText): { readonly plans: readon
 function ofDie(record: unknown): Readonly<Record<string, unknown>> | undefined {
   if (!isRecord(record) || record['format'] !== 'die-plan/1') return undefined;
   const { die, parts, ...own } = record;
-  const members = (Array.isArray(parts) ? parts : []).filter(isRecord).flatMap(({ id, count, plan }) => (isRecord(plan) ? [{ id: String(id), count, plan }] : []));
+  const members = (Array.isArray(parts) ? parts : []).filter(isRecord).flatMap(({ id, plan }) => (isRecord(plan) ? [{ id: String(id), plan }] : []));
   const under = (key: 'decisions' | 'texts' | 'values'): Record<string, unknown> => {
     const all = { ...(isRecord(own[key]) ? own[key] : {}) } as Record<string, unknown>;
     for (const { id, plan } of members) for (const [name, value] of Object.entries(isRecord(plan[key]) ? plan[key] : {})) all[`${id}: ${name}`] = value;
@@ -84,7 +84,6 @@ function ofDie(record: unknown): Readonly<Record<string, unknown>> | undefined {
     texts: under('texts'),
     values: under('values'),
     findings,
-    counts: members.map(({ id, count }) => `${id}: ${count}`),
     sectionsOfParts: members.map(({ plan }) => plan['sections']),
   };
 }

@@ -6,7 +6,10 @@ import { plantSchema } from './plant-schema.ts';
 import { projectSchema } from './project-schema.ts';
 import { type FileKind, VERSIONS } from './schema-parts.ts';
 
-const SCHEMAS = { part: partSchema, die: dieSchema, plant: plantSchema, baseline: baselineSchema, project: projectSchema } as const satisfies Record<FileKind, unknown>;
+const SCHEMAS = { part: partSchema, die: dieSchema, plant: plantSchema, baseline: baselineSchema, project: projectSchema } as const satisfies Record<
+  FileKind,
+  unknown
+>;
 
 /** The JSON Schema (2020-12) of a kind of file for editors, generated from the schema that the reader uses. */
 export function jsonSchema(kind: FileKind): object {

@@ -7,7 +7,7 @@ import { buildDecisions } from './build-part.ts';
 import { checkAccepted, checkPins } from './checks.ts';
 import type { DieEntry, DieSpec } from './die.ts';
 import { type DieData, type DieDraft, dieSchema, MOST_CASTINGS } from './die-schema.ts';
-import { Findings } from './findings.ts';
+import { dataAt, Findings } from './findings.ts';
 import { checkFormatLine } from './format-line.ts';
 import { present } from './present.ts';
 import { readShape } from './shape.ts';
@@ -41,14 +41,22 @@ function checkDie(draft: DieDraft, findings: Findings): void {
     if (/^([/\\]|[A-Za-z]:[/\\])/.test(file))
       findings.add('absolute-path', path, `"${printable(file)}" holds on one machine only`, { fix: 'write the path as it is seen from the die file' });
     const key = normal(file);
-    if (files.has(key)) findings.add('part-twice', path, `"${printable(file)}" stands in this list already`, { fix: 'name it once, with the count of its castings' });
+    if (files.has(key))
+      findings.add('part-twice', path, `"${printable(file)}" stands in this list already`, { fix: 'name it once, with the count of its castings' });
     else if (ids.has(idOf(entry?.id, file)))
-      findings.add('duplicate-id', path, `another part of the die is called "${printable(idOf(entry?.id, file))}" already`, { fix: 'give it an id of its own: add "id"' });
+      findings.add('duplicate-id', path, `another part of the die is called "${printable(idOf(entry?.id, file))}" already`, {
+        fix: 'give it an id of its own: add "id"',
+      });
     files.set(key, i);
     ids.add(idOf(entry?.id, file));
   }
   if (castings > MOST_CASTINGS)
     findings.add('too-many-castings', ['parts'], `${castings} castings in one shot are more than ${MOST_CASTINGS}`, { fix: 'check the counts', part: 'key' });
+  if (dataAt(findings.yaml.data, ['pinned', 'machine.cavities']) !== undefined)
+    findings.add('cavities-pinned', ['pinned', 'machine.cavities'], 'the counts of the parts say how many castings a shot has', {
+      fix: 'remove the pin, and write the counts under "parts"',
+      part: 'key',
+    });
   checkPins(findings);
   checkAccepted(draft, findings);
 }

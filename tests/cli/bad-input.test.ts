@@ -25,11 +25,11 @@ describe('a bad file, through the command', () => {
   });
 
   test.each(bad)('$name', async (entry) => {
-    const path = join(folder, entry.kind === 'part' ? 'bad.part.yaml' : 'bad-plant.yaml');
+    const path = join(folder, { part: 'bad.part.yaml', die: 'bad.die.yaml', plant: 'bad-plant.yaml' }[entry.kind]);
     writeFileSync(path, entry.bytes());
     const part = join(folder, 'good.part.yaml');
     writeFileSync(part, BASE_PART);
-    const args = entry.kind === 'part' ? ['plan', path] : ['plan', part, '--plant', path];
+    const args = entry.kind === 'plant' ? ['plan', part, '--plant', path] : ['plan', path];
     const { code, out, err } = await runHere(args);
     expect(code).toBe(2);
     expect(out).toBe('');

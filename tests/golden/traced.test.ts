@@ -5,7 +5,7 @@ import { Surroundings } from '../../src/cli/settings.ts';
 import { STATUSES, sourceKey } from '../../src/kernel/status.ts';
 import { isUnit } from '../../src/kernel/units.ts';
 import { noIo } from '../cli/run-here.ts';
-import { EXAMPLES } from './examples.ts';
+import { DIES, EXAMPLES } from './examples.ts';
 
 interface JsonValue {
   value: number;
@@ -23,8 +23,15 @@ interface JsonValue {
 
 const KINDS = ['input', 'default', 'pinned', 'table', 'formula', 'choice', 'assumption'];
 
-describe.each(EXAMPLES)('$name, plan.json', ({ folder, file }) => {
-  const plan = JSON.parse(readFileSync(join(folder, 'plan.json'), 'utf8')) as Record<string, unknown> & { values: Record<string, JsonValue> };
+type JsonPlan = Record<string, unknown> & { values: Record<string, JsonValue> };
+
+/** The plan of each example; of a die its own, and that of each of its parts. */
+const PLANS = [...EXAMPLES, ...DIES].flatMap(({ name, folder, file }) => {
+  const { parts = [], ...plan } = JSON.parse(readFileSync(join(folder, 'plan.json'), 'utf8')) as JsonPlan & { parts?: { id: string; plan: JsonPlan }[] };
+  return [{ name, folder, file, plan: plan as JsonPlan }, ...parts.map((part) => ({ name: `${name}, ${part.id}`, folder, file, plan: part.plan }))];
+});
+
+describe.each(PLANS)('$name, plan.json', ({ folder, file, plan }) => {
   const values = Object.entries(plan.values);
 
   test('every value has kind, status and range, and rests on something', () => {
@@ -70,7 +77,7 @@ describe.each(EXAMPLES)('$name, plan.json', ({ folder, file }) => {
   test('every source is in the bibliography', async () => {
     const { sources } = (await new Surroundings({}, noIo()).ground(join(folder, file))).rulebook;
     const keys = new Set(values.flatMap(([, value]) => value.source ?? []).map(sourceKey));
-    expect([...keys].filter((key) => key !== 'PART' && key !== 'PLANT' && !(key in sources))).toEqual([]);
+    expect([...keys].filter((key) => !['PART', 'DIE', 'PLANT'].includes(key) && !(key in sources))).toEqual([]);
   });
 
   test('no number stands outside a traced value, a decision about one, or a place in a file', () => {

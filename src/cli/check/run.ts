@@ -1,3 +1,4 @@
+import { dirname } from 'node:path';
 import { type CheckedFile, type CheckedFinding, checkedFindings, checkFreshness, nameIn, type Plan, readPlantText, type SourceText } from '../../index.ts';
 import { BadInput } from '../fault.ts';
 import { readFileText } from '../files.ts';
@@ -45,7 +46,7 @@ interface Result {
   readonly findings: readonly CheckedFinding[];
 }
 
-/** How each kind of file is checked. A die file is read by the reader of parts, which says what it is. */
+/** How each kind of file is checked. A die is planned with the parts that it names. */
 function checkers(setting: CheckSetting): Readonly<Record<FileKind, (path: string) => Promise<Result>>> {
   const alone = aloneIn();
   // Faults of the plant of a project come back with each part, and are told with the first.
@@ -68,7 +69,7 @@ async function checkPart(path: string, setting: CheckSetting, alone: (part: stri
   // Planned under the name that a plan beside it has, so that both can be compared as they are.
   const name = nameIn(committed, path);
   const names = new Map([[name, path]]);
-  const planned = planText({ name, text: source.text }, ground);
+  const planned = planText({ name, text: source.text }, ground, dirname(path));
   // A --set that is wrong for one part is wrong for all, and is said once.
   const wrong = planned.diagnostics.filter(({ code }) => WRONG_SET.has(code));
   if (wrong.length > 0) throw new BadInput(wrong);
@@ -78,7 +79,7 @@ async function checkPart(path: string, setting: CheckSetting, alone: (part: stri
   const own = planned.diagnostics.filter(({ at, code }) => !told || at === undefined || !isOf(at.source, plant as SourceText) || !code.startsWith('spec/'));
   if (planned.plan === undefined) return { judged: false, findings: checkedFindings(path, own, { shown, faults: true, names }) };
   const again = (as: { readonly part: string; readonly plant?: string | undefined; readonly wave: boolean }): Plan | undefined =>
-    planText({ name: as.part, text: source.text }, { ...ground, plant: renamed(plant, as.plant), wave: as.wave }).plan;
+    planText({ name: as.part, text: source.text }, { ...ground, plant: renamed(plant, as.plant), wave: as.wave }, dirname(path)).plan;
   const stale =
     committed.length === 0 ? [] : await checkFreshness({ part: path, plan: planned.plan, alone: alone(path), committed, again, plant: plant?.name, set });
   return { judged: true, findings: checkedFindings(path, [...own, ...unreadable, ...stale], { shown, names }) };

@@ -146,10 +146,12 @@ function places(all: Collection, parts: readonly Alone[], layout: SetLayout, are
 function production(all: Collection, parts: readonly Alone[]): Pick<Together, 'perYear' | 'life' | 'hoursPerYear'> {
   const ledger = new Ledger((parts[0] as Alone).given);
   const sets = (needed: 'set.needed' | 'set.life', of: 'set.sets-needed' | 'set.sets-life', from: 'production.per-year' | 'production.life') =>
-    all.of(needed, (part) => part.maybe(from)).map(({ value, count }) => {
-      const item = value.id.slice(value.id.indexOf('[') + 1, -1);
-      return all.put(ledger.apply(setsNeeded, { castings: value, count }, { id: of, item }));
-    });
+    all
+      .of(needed, (part) => part.maybe(from))
+      .map(({ value, count }) => {
+        const item = value.id.slice(value.id.indexOf('[') + 1, -1);
+        return all.put(ledger.apply(setsNeeded, { castings: value, count }, { id: of, item }));
+      });
   const year = sets('set.needed', 'set.sets-needed', 'production.per-year');
   const life = sets('set.life', 'set.sets-life', 'production.life');
   const hours = parts.flatMap(({ given }) => given.part.production.hoursPerYear ?? []);
@@ -166,17 +168,27 @@ function perCasting(all: Collection, parts: readonly Alone[], prices: PricesSpec
   const features = all.of('set.machine-features', (part) => part.maybe('cost.machining-features'));
   const cut = features.filter(({ value }) => value.value > 0);
   const machined = all.put(
-    Traced.choice('set.machined', cut.reduce((sum, { count }) => sum + count.value, 0), '1', {
-      ...derived,
-      note: 'castings with features to be machined',
-      parents: parts.map(({ entry }) => entry.count as unknown as Traced),
-    }),
+    Traced.choice(
+      'set.machined',
+      cut.reduce((sum, { count }) => sum + count.value, 0),
+      '1',
+      {
+        ...derived,
+        note: 'castings with features to be machined',
+        parents: parts.map(({ entry }) => entry.count as unknown as Traced),
+      },
+    ),
   );
   const times = (value: Traced<Unit> | undefined, id: string, title: string, count: Traced<'1'>): Traced<Unit> | undefined =>
     value === undefined ? undefined : (totalOf(id, title, [{ value, count }]) as Traced<Unit>);
   return [
     times(prices?.trimming?.each as Traced<Unit> | undefined, 'cost.trim-each', 'Trimming time for the castings of a set', castings),
-    times(prices?.machining?.handling as Traced<Unit> | undefined, 'cost.machining-handling', 'Handling time for the castings of a set that are machined', machined),
+    times(
+      prices?.machining?.handling as Traced<Unit> | undefined,
+      'cost.machining-handling',
+      'Handling time for the castings of a set that are machined',
+      machined,
+    ),
     times(prices?.impregnation as Traced<Unit> | undefined, 'cost.impregnation-price', 'Impregnation of the castings of a set', castings),
   ];
 }

@@ -1,6 +1,7 @@
 import type { Traced } from '../../kernel/traced.ts';
 import type { Unit } from '../../kernel/units.ts';
 import { forceUse } from '../../physics/ejection/force-plan.ts';
+import type { CastingSet } from '../case.ts';
 import { type Counted, greatestOf, totalOf } from '../combine.ts';
 import type { Ledger } from '../ledger.ts';
 import { fileFigures, filePinTotal } from '../steps/ejection/pins.ts';
@@ -8,7 +9,6 @@ import { sumOf } from '../sum.ts';
 import { Trial } from '../trial.ts';
 import type { UnitOf, ValueId } from '../vocabulary/index.ts';
 import { fromPlanOf } from './begin.ts';
-import type { CastingSet } from '../case.ts';
 import { withShot } from './with-shot.ts';
 
 const ENDS = ['', '-low', '-high'] as const;
@@ -42,7 +42,13 @@ export function workSetEjection(ledger: Ledger, set: CastingSet, work: (part: Le
     total(`ejection.cavity-force${end}`, 'Ejection force of all castings', `ejection.cavity-force${end}`);
     ledger.attempt(`ejection.force${end}`, 'Ejection force', () =>
       ledger.put(
-        sumOf(`ejection.force${end}`, 'Ejection force of the whole shot', 'kN', [ledger.value(`ejection.cavity-force${end}`)], ledger.value('machine.cavities')),
+        sumOf(
+          `ejection.force${end}`,
+          'Ejection force of the whole shot',
+          'kN',
+          [ledger.value(`ejection.cavity-force${end}`)],
+          ledger.value('machine.cavities'),
+        ),
       ),
     );
   }

@@ -1,5 +1,6 @@
 import type { Limit } from '../../rulebook/types.ts';
 import type { Extent } from '../make-plan.ts';
+import type { Step } from '../step.ts';
 import { clampStep } from '../steps/clamp.ts';
 import { coolingStep } from '../steps/cooling/index.ts';
 import { cycleStep } from '../steps/cycle/index.ts';
@@ -28,7 +29,6 @@ import { solidificationStep } from '../steps/solidification/index.ts';
 import { squeezeStep } from '../steps/squeeze.ts';
 import { ventStep } from '../steps/vent.ts';
 import { ventBalanceStep } from '../steps/vent-balance/index.ts';
-import type { Step } from '../step.ts';
 import { castingsSection, costSection, ejectionSection, runnerSection, trimmingSection } from './show.ts';
 
 // What of a die with castings of several parts is said in the plan of the die, and what in the plan of each part.
@@ -64,7 +64,8 @@ const isOfPart = ({ id }: Limit): boolean => PART_TOPICS.has(topicOf(id)) || PAR
 const OF_ALIKE: ReadonlySet<string> = new Set(['cost/best-cavities', 'cycle/cavities-spare', 'die/slide-between', 'die/hydraulic-between', 'runner/balance']);
 
 /** Values that castings of several parts do not have in common: they stand in the plans of the parts. */
-const NOT_COMMON = /^(porosity|tolerance|thread|rib|fillet|dimension|certificate|draft|gate\.(each|wall|greatest-width|land)|fill\.(longest|recommended|time-share|frommer|handbook|older))/;
+const NOT_COMMON =
+  /^(porosity|tolerance|thread|rib|fillet|dimension|certificate|draft|gate\.(each|wall|greatest-width|land)|fill\.(longest|recommended|time-share|frommer|handbook|older))/;
 
 /** A value of the plan of a part that a die of several parts has its own say in; a pin of it holds for a die of that part alone. */
 export function isSetAside(id: string): boolean {

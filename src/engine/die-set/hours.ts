@@ -1,9 +1,9 @@
 import type { Traced } from '../../kernel/traced.ts';
 import { setDieHours } from '../../physics/casting-set.ts';
+import type { CastingSet } from '../case.ts';
 import { shareOf, totalOf } from '../combine.ts';
 import type { Ledger } from '../ledger.ts';
 import { fromPlanOf } from './begin.ts';
-import type { CastingSet } from '../case.ts';
 import { withShot } from './with-shot.ts';
 
 /**

@@ -25,12 +25,14 @@ export interface ToPlace {
 /** A layout with what it is ranked by. */
 interface Tried {
   readonly layout: SetLayout;
-  /** Slides between castings count most, then the longer side of the die, then how far the pressure centre is off. */
-  readonly rank: readonly [between: number, longer: number, offset: number];
+  /** Slides between castings count most, then those that leave below, then the longer side of the die with its slides, then how far the pressure centre is off. */
+  readonly rank: readonly [between: number, below: number, longer: number, offset: number];
 }
 
 /** More parts than this are laid out with all castings lying the same way. */
 const MOST_FREE = 4;
+/** Combinations of orders that are tried for one number of rows. */
+const MOST_COMBINED = 100;
 /** Layouts within this share of the size of the smallest are alike: among them the pressure centre decides. */
 const ALIKE = 1.03;
 
@@ -44,31 +46,34 @@ export function layOut(castings: readonly ToPlace[], steel: number): SetLayout {
   for (const upright of waysToLie(castings)) {
     for (let rows = 1; rows <= castings.length; rows += 1) tried.push(...inRows(castings, upright, rows, steel));
   }
-  const fewest = Math.min(...tried.map(({ rank }) => rank[0]));
-  const clear = tried.filter(({ rank }) => rank[0] === fewest);
-  const smallest = Math.min(...clear.map(({ rank }) => rank[1]));
-  const alike = clear.filter(({ rank }) => rank[1] <= smallest * ALIKE);
-  return lying(alike.reduce((best, one) => (one.rank[2] < best.rank[2] - 1e-6 ? one : best)).layout);
+  const least = (of: 0 | 1 | 2, list: readonly Tried[]): number => Math.min(...list.map(({ rank }) => rank[of]));
+  const clear = tried.filter(({ rank }) => rank[0] === least(0, tried));
+  const open = clear.filter(({ rank }) => rank[1] === least(1, clear));
+  const alike = open.filter(({ rank }) => rank[2] <= least(2, open) * ALIKE);
+  return alike.reduce((best, one) => (one.rank[3] < best.rank[3] - 1e-6 ? one : best)).layout;
 }
 
-/** With the longer extent of the field across, turned by a quarter where it stands upright. */
-function lying(layout: SetLayout): SetLayout {
+/** The layout with the longer extent of its field across: as it is, or turned by a quarter either way. */
+function lying(layout: SetLayout): SetLayout[] {
+  return layout.height <= layout.width ? [layout] : [quarter(layout, 1), quarter(layout, 3)];
+}
+
+function quarter(layout: SetLayout, by: 1 | 3): SetLayout {
   const { castings, width, height, inner } = layout;
-  if (height <= width) return layout;
   return {
     ...layout,
     width: height,
     height: width,
     castings: castings.map(({ x, y, width: w, height: h, turns, edges, ...rest }) => ({
       ...rest,
-      x: tidy(-y),
-      y: tidy(x),
+      x: tidy(by === 1 ? -y : y),
+      y: tidy(by === 1 ? x : -x),
       width: h,
       height: w,
-      turns: ((turns + 1) % 4) as Turns,
-      edges: edges.map((side) => turned(side, 1)),
+      turns: ((turns + by) % 4) as Turns,
+      edges: edges.map((side) => turned(side, by)),
     })),
-    inner: inner.map(({ side, ...rest }) => ({ ...rest, side: turned(side, 1) })),
+    inner: inner.map(({ side, ...rest }) => ({ ...rest, side: turned(side, by) })),
   };
 }
 
@@ -88,13 +93,18 @@ function inRows(castings: readonly ToPlace[], upright: ReadonlySet<string>, coun
   const size = (one: ToPlace) => (upright.has(one.member) ? { width: one.b, height: one.a } : { width: one.a, height: one.b });
   const rows = spread(castings, count, size);
   if (rows.some((row) => row.length === 0)) return [];
-  // The orders of the rows are tried together, one number of each: rows that hold the same parts then stand in the same order.
   const orders = rows.map((row) => ordersOf(row, ({ member }) => member));
+  return combined(orders)
+    .flatMap((chosen) => lying(place(chosen, upright, size, steel)))
+    .map((layout) => ({ layout, rank: rankOf(layout, castings) }));
+}
+
+/** An order for each row: every combination where they are few, else the first of each, the second of each and so on. */
+function combined(orders: readonly (readonly (readonly ToPlace[])[])[]): (readonly ToPlace[])[][] {
+  const all = orders.reduce((product, { length }) => product * length, 1);
   const most = Math.max(...orders.map(({ length }) => length));
-  return Array.from({ length: most }, (_, i) => {
-    const chosen = orders.map((list) => list[i % list.length] as readonly ToPlace[]);
-    return place(chosen, upright, size, steel);
-  });
+  if (all > MOST_COMBINED) return Array.from({ length: most }, (_, i) => orders.map((list) => list[i % list.length] as readonly ToPlace[]));
+  return orders.reduce<(readonly ToPlace[])[][]>((lists, list) => lists.flatMap((before) => list.map((order) => [...before, order])), [[]]);
 }
 
 /** Places rows from below, each in the middle over the others, its castings side by side. */
@@ -103,7 +113,7 @@ function place(
   upright: ReadonlySet<string>,
   size: (one: ToPlace) => { readonly width: number; readonly height: number },
   steel: number,
-): Tried {
+): SetLayout {
   const standing = rows.map((row, r) =>
     row.map((one, c) => {
       const edges = SIDES.filter((side) => ({ left: c === 0, right: c === row.length - 1, bottom: r === 0, top: r === rows.length - 1 })[side]);
@@ -137,11 +147,19 @@ function place(
       return edges.includes(to) ? [] : [{ casting: one.id, side: to, item, hydraulic }];
     }),
   );
-  const layout: SetLayout = { castings: centred, width, height: bottom, amid: isFree(centred), inner };
-  const area = castings.map(({ id }) => rows.flat().find((one) => one.id === id)?.area ?? 0);
-  const whole = area.reduce((sum, one) => sum + one, 0);
-  const moment = (of: (one: Casting) => number): number => centred.reduce((sum, one, i) => sum + of(one) * (area[i] as number), 0) / whole;
-  return { layout, rank: [inner.length, Math.max(width, bottom), Math.hypot(moment(({ x }) => x), moment(({ y }) => y))] };
+  return { castings: centred, width, height: bottom, amid: isFree(centred), inner };
+}
+
+function rankOf({ castings, width, height, inner }: SetLayout, toPlace: readonly ToPlace[]): Tried['rank'] {
+  const standing = castings.map((casting) => ({ casting, one: toPlace.find(({ id }) => id === casting.id) as ToPlace }));
+  const leaving = standing.flatMap(({ casting, one }) =>
+    one.slides.map(({ side, room }) => ({ side: turned(side, casting.turns), room })).filter(({ side }) => casting.edges.includes(side)),
+  );
+  const room = (side: Side): number => Math.max(0, ...leaving.filter((slide) => slide.side === side).map((slide) => slide.room));
+  const longer = Math.max(width + room('left') + room('right'), height + room('bottom') + room('top'));
+  const whole = standing.reduce((sum, { one }) => sum + one.area, 0);
+  const moment = (axis: 'x' | 'y'): number => standing.reduce((sum, { casting, one }) => sum + casting[axis] * one.area, 0) / whole;
+  return [inner.length, leaving.filter(({ side }) => side === 'bottom').length, longer, Math.hypot(moment('x'), moment('y'))];
 }
 
 /** Turned half round where that brings more of its slides to an outer side; a slide that leaves below is in the way of the metal. */

@@ -1,7 +1,7 @@
 import type { Traced } from '../../kernel/traced.ts';
 import { castingSurface } from '../../physics/heat-face.ts';
 import type { DieEntry, PartSpec, Pin } from '../../spec/index.ts';
-import type { Case } from '../case.ts';
+import type { Case, Member } from '../case.ts';
 import { Ledger } from '../ledger.ts';
 import type { Recorded } from '../recorded.ts';
 import { workFeatures } from '../steps/cost/lines.ts';
@@ -13,7 +13,6 @@ import { workPartLayout } from '../steps/machine/layout.ts';
 import { machineKindStep } from '../steps/machine-kind.ts';
 import { overflowStep } from '../steps/overflow.ts';
 import { partingStep } from '../steps/parting/index.ts';
-import type { Member } from '../case.ts';
 
 /** What a part is worked out to before the castings of the die are put together. */
 export const MEMBER_STEPS = [machineKindStep, partingStep, designStep, fillStep, overflowStep] as const;

@@ -1,8 +1,8 @@
 import type { Ledger } from '../ledger.ts';
 import type { Block, Cell } from '../plan.ts';
+import { cell, type Step, tableBlock, textBlock, textCell, valuesBlock } from '../step.ts';
 import { costStep } from '../steps/cost/index.ts';
 import { layoutFigure } from '../steps/die/figure.ts';
-import { cell, type Step, tableBlock, textBlock, textCell, valuesBlock } from '../step.ts';
 import type { ValueId } from '../vocabulary/index.ts';
 
 type Shown = Pick<Step, 'id' | 'title' | 'show'>;
@@ -43,7 +43,7 @@ function showCastings(ledger: Ledger): Block[] {
     textBlock(
       'All castings share one fill time, and one pressure drives the metal through all gates at one velocity. So each gate has an area in proportion to the metal that goes through it, and the run of the runner that leads to it likewise: then all castings are full at the same moment, and none is packed while another still fills.',
     ),
-    ...valuesBlock(ledger, ['fill.time', 'gate.velocity', 'gate.area', 'set.branches']),
+    ...valuesBlock(ledger, ['fill.time', 'gate.velocity', 'gate.area']),
     ...table(ledger, 'Fill', [
       ['Longest time', 'set.longest-time'],
       ['Recommended time', 'set.recommended-time'],
@@ -66,7 +66,15 @@ function showCastings(ledger: Ledger): Block[] {
     textBlock(
       'Castings stand in rows, turned so that as few slides as can be lie between them, in the smallest die that this gives; of layouts alike in that, the one with its pressure centre nearest to the middle. Places are measured from the middle of the castings.',
     ),
-    ...valuesBlock(ledger, ['set.field-width', 'set.field-height', 'set.centre-x', 'set.centre-y', 'set.offset-x', 'set.offset-y', 'clamp.off-centre-capacity']),
+    ...valuesBlock(ledger, [
+      'set.field-width',
+      'set.field-height',
+      'set.centre-x',
+      'set.centre-y',
+      'set.offset-x',
+      'set.offset-y',
+      'clamp.off-centre-capacity',
+    ]),
     ...table(ledger, 'Middle of the castings of each part', [
       ['Across', 'set.place-x'],
       ['Upright', 'set.place-y'],
@@ -88,7 +96,11 @@ function showDemand(ledger: Ledger): Block[] {
   ]);
   if (rows.length === 0 || !ledger.values.has('production.per-year')) return [];
   return [
-    textBlock('The part that needs the most shots decides: ', { value: 'production.per-year' }, ' good sets a year. Castings of the others that nobody needs go back into the pot, or their runner is blocked.'),
+    textBlock(
+      'The part that needs the most shots decides: ',
+      { value: 'production.per-year' },
+      ' good sets a year. Castings of the others that nobody needs go back into the pot, or their runner is blocked.',
+    ),
     ...rows,
   ];
 }
@@ -98,7 +110,8 @@ export const runnerSection: Shown = {
   id: 'runner-network',
   title: 'Runner layout',
   show: (ledger) => {
-    const runs = [...ledger.items('runner.segment-area')];
+    const items = ledger.items('runner.segment-length');
+    const runs = ['main runner', ...items.filter((run) => run.startsWith('run to')), ...items.filter((run) => run.startsWith('gate run'))];
     if (!ledger.values.has('runner.network-volume')) return [];
     return [
       textBlock(
@@ -114,7 +127,15 @@ export const runnerSection: Shown = {
           ...(['area', 'depth', 'width', 'length', 'speed', 'volume', 'projected'] as const).map((what) => cell(ledger, `runner.segment-${what}`, run)),
         ]),
       ),
-      ...valuesBlock(ledger, ['runner.branch-loss', 'set.branches', 'runner.main-area', 'runner.main-ratio', 'runner.main-ratio-greatest', 'runner.network-area', 'runner.network-volume']),
+      ...valuesBlock(ledger, [
+        'runner.branch-loss',
+        'set.branches',
+        'runner.main-area',
+        'runner.main-ratio',
+        'runner.main-ratio-greatest',
+        'runner.network-area',
+        'runner.network-volume',
+      ]),
     ];
   },
 };
@@ -150,7 +171,9 @@ export const ejectionSection: Shown = {
     ]);
     if (values.length === 0) return [];
     return [
-      textBlock('Forces and pins of each part stand in its plan, at the temperature at which this die opens; here they are added up. One ejector plate serves all castings, so the longest stroke is that of all.'),
+      textBlock(
+        'Forces and pins of each part stand in its plan, at the temperature at which this die opens; here they are added up. One ejector plate serves all castings, so the longest stroke is that of all.',
+      ),
       ...values,
       ...table(ledger, 'Of one casting', [
         ['Ejection force', 'set.ejection-force'],
@@ -190,11 +213,17 @@ export const costSection: Shown = {
 /** The words of a plan of one part, said of a set. */
 function ofSets(block: Block): Block {
   if (block.kind !== 'table') return block;
-  const said = (text: string): string => text.replaceAll('good part', 'good set').replaceAll('Metal in the part', 'Metal in the castings').replaceAll('what a part costs', 'what a set costs').replaceAll('over the parts that', 'over the sets that').replaceAll('mass of the part', 'mass of the castings').replaceAll('over the same parts', 'over the same sets');
+  const said = (text: string): string =>
+    text
+      .replaceAll('good part', 'good set')
+      .replaceAll('Metal in the part', 'Metal in the castings')
+      .replaceAll('what a part costs', 'what a set costs')
+      .replaceAll('over the parts that', 'over the sets that')
+      .replaceAll('mass of the part', 'mass of the castings')
+      .replaceAll('over the same parts', 'over the same sets');
   return {
     ...block,
     ...(block.title === undefined ? {} : { title: said(block.title) }),
     rows: block.rows.map((row) => row.map((one) => (typeof one === 'string' ? said(one) : one))),
   };
 }
-

@@ -1,9 +1,9 @@
 import { castingShare, surplus, surplusShare } from '../../physics/casting-set.ts';
+import type { CastingSet } from '../case.ts';
 import { shareOf, totalOf } from '../combine.ts';
 import type { Ledger } from '../ledger.ts';
 import { sumOf } from '../sum.ts';
 import type { ValueId } from '../vocabulary/index.ts';
-import type { CastingSet } from '../case.ts';
 
 /** What is worked out last: castings that nobody needs, and what one casting of each part costs. */
 export function workSetEnd(ledger: Ledger): void {
@@ -72,7 +72,9 @@ function workCosts(ledger: Ledger, set: CastingSet): void {
     if (machining !== undefined && allFeatures > 0) {
       const feature = features[i] as (typeof features)[number];
       const whole = totalOf('set.all-features', 'Features machined on all castings', features);
-      const machiningShare = ledger.put(shareOf(`set.machining-share[${id}]`, 'Share in the machined features', feature, ledger.maybe('set.all-features') ?? ledger.put(whole)));
+      const machiningShare = ledger.put(
+        shareOf(`set.machining-share[${id}]`, 'Share in the machined features', feature, ledger.maybe('set.all-features') ?? ledger.put(whole)),
+      );
       lines.push(ledger.apply(castingShare, { whole: machining, share: machiningShare, count }, { id: 'set.cost-machining', item: id }));
     }
     ledger.put(sumOf(`set.cost[${id}]`, 'Cost of a good casting', '1', lines));

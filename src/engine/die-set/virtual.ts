@@ -1,5 +1,5 @@
 import { Traced } from '../../kernel/traced.ts';
-import { type DieSpec, FINISHES, type Direction, type HoleSpec, type PartSpec, type Quality, type UndercutSpec } from '../../spec/index.ts';
+import { type DieSpec, type Direction, FINISHES, type HoleSpec, type PartSpec, type Quality, type UndercutSpec } from '../../spec/index.ts';
 import { faceAxes } from '../steps/die/slides.ts';
 import { dot, type Vector } from '../steps/parting/directions.ts';
 import { openingVector } from '../steps/parting/openings.ts';
@@ -114,7 +114,8 @@ class Standing {
 }
 
 function textOf(vector: Vector): string {
-  for (const [i, axis] of ['x', 'y', 'z'].entries()) if (Math.abs(Math.abs(vector[i] as number) - 1) < 1e-9) return `${(vector[i] as number) > 0 ? '+' : '-'}${axis}`;
+  for (const [i, axis] of ['x', 'y', 'z'].entries())
+    if (Math.abs(Math.abs(vector[i] as number) - 1) < 1e-9) return `${(vector[i] as number) > 0 ? '+' : '-'}${axis}`;
   return `[${vector.map((one) => Number(one.toFixed(2))).join(', ')}]`;
 }
 

@@ -88,10 +88,7 @@ function tieBars(ledger: Ledger, force: Traced<'kN'>, rated: Traced<'kN'>): void
         halfOf('clamp.feeder-distance', 'biscuit at the lower edge of the die block, cavities centred on the platen', ledger.value('die.block-height')),
       );
   const { set } = ledger.given;
-  const offset =
-    set === undefined
-      ? centred(ledger, distance)
-      : workSetCentre(ledger, distance);
+  const offset = set === undefined ? centred(ledger, distance) : workSetCentre(ledger, distance);
   ledger.apply(tieBarLoad, { force, half_span_x, half_span_y, ...offset });
   ledger.apply(offCentreCapacity, { rated, half_span_x, half_span_y, ...offset });
 }

@@ -48,12 +48,16 @@ export function cautions(plan: Plan): RootContent[] {
 }
 
 /** What could not be judged here, what no plan of this tool judges, and who has to look. */
-export function notChecked(plan: Plan): RootContent[] {
+/** What was left open; of a part in a die of several without what no plan judges, which the plan of the die has. */
+export function notChecked(plan: Plan, whole = true): RootContent[] {
   const { reviewers, notChecked: never } = plan.standing;
-  const items = [...plan.unchecked.map((entry) => item([`${entry.title}: ${entry.missing} (`, code(entry.id), ')'])), ...never.map((text) => item([text]))];
+  const items = [
+    ...plan.unchecked.map((entry) => item([`${entry.title}: ${entry.missing} (`, code(entry.id), ')'])),
+    ...(whole ? never.map((text) => item([text])) : []),
+  ];
   return [
     ...part('Not checked', items.length === 0 ? [] : [list(items)]),
-    ...part('Who must review it', reviewers.length === 0 ? [] : [list(reviewers.map((text) => item([text])))]),
+    ...part('Who must review it', !whole || reviewers.length === 0 ? [] : [list(reviewers.map((text) => item([text])))]),
   ];
 }
 

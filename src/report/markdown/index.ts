@@ -27,10 +27,10 @@ export function markdownTree(plan: Plan, options: MarkdownOptions = {}): Root {
       ...sectionNodes(plan, options.figures ?? new Map()),
       ...decisionNodes(plan),
       ...assumptions(plan),
-      ...unverified(plan),
-      // Cautions and terms stand in the plan of the die, for all that is in it.
+      ...(plan.inDie === undefined ? unverified(plan) : []),
+      // Cautions, reviewers and terms stand in the plan of the die, for all that is in it.
       ...(plan.inDie === undefined ? cautions(plan) : []),
-      ...notChecked(plan),
+      ...notChecked(plan, plan.inDie === undefined),
       ...otherValues(plan, options.workings ?? false),
       ...(plan.inDie === undefined ? words() : []),
       ...sources(plan),

@@ -20,8 +20,12 @@ export function opening(plan: Plan): RootContent[] {
     ...(inDie === undefined ? [statement(standing.status)] : []),
     list([
       ...(part.note === undefined ? [] : [item([`${parts.length > 0 ? 'Die' : 'Part'}: ${part.note}`])]),
-      ...parts.map(({ id, count, plan: { part: own } }) => item([`${count} of ${id}: ${[own.name, own.number].filter((word) => word !== undefined).join(', ')}, read from `, code(own.file)])),
-      ...(inDie === undefined ? [] : [item([`In the die ${inDie.name}, read from `, code(inDie.file), ': what its castings have in common stands in the plan of the die'])]),
+      ...parts.map(({ id, count, plan: { part: own } }) =>
+        item([`${count} of ${id}: ${[own.name, own.number].filter((word) => word !== undefined).join(', ')}, read from `, code(own.file)]),
+      ),
+      ...(inDie === undefined
+        ? []
+        : [item([`In the die ${inDie.name}, read from `, code(inDie.file), ': what its castings have in common stands in the plan of the die'])]),
       item([`Alloy: ${alloy.id} (${asked})`]),
       item([`Plant: ${plant.name}${plant.invented ? ' (invented)' : ''}${plant.note === undefined ? '' : `. ${plant.note}`}`]),
       item(['Read from ', code(part.file), `, worked out by ${tool.name} ${tool.version}`]),
@@ -51,8 +55,11 @@ export function summary(plan: Plan): RootContent[] {
   ];
 }
 
+/** Key figures that a part has of its own in a die of several; the others stand in the plan of the die. */
+const OF_A_PART: ReadonlySet<string> = new Set(['fill.time', 'gate.velocity', 'cooling.dwell']);
+
 function keyFigureRows(plan: Plan): Inline[][][] {
-  return KEY_FIGURES.flatMap(({ title, id, bounds }) => {
+  return KEY_FIGURES.filter(({ id }) => plan.inDie === undefined || OF_A_PART.has(id)).flatMap(({ title, id, bounds }) => {
     const value = plan.values.get(id);
     if (value === undefined) return [];
     const held = bounds.flatMap(([label, bound]) => {

@@ -89,3 +89,13 @@ prices:
   impregnation: 2.2
   die: { rate: 62, cavity_steel: 13, holder_steel: 3.5, heat_treatment: 4.5 }
 `;
+
+export const BASE_DIE = `diewright: die/1
+die: { name: Cover pair, number: D-100, revision: A, note: Replaces D-094 }
+parts:
+  - { file: good.part.yaml, count: 2 }
+  - { id: lid, file: ../lids/lid.part.yaml, count: 1 }
+pinned: { machine.model: cold-4000, fill.time: 30 ms }
+accepted:
+  - { code: set/demand, item: lid, reason: the spare lids are sold }
+`;

@@ -1,21 +1,24 @@
 import { describe, expect, it } from 'vitest';
-import { CODES, readPart, readPlant } from '../../../src/spec/index.ts';
-import { BASE_PART, BASE_PLANT } from '../../cli/bad-input/base.ts';
+import { CODES, readDie, readPart, readPlant } from '../../../src/spec/index.ts';
+import { BASE_DIE, BASE_PART, BASE_PLANT } from '../../cli/bad-input/base.ts';
 import { BAD_INPUT } from '../../cli/bad-input/cases.ts';
 
-const read = (kind: 'part' | 'plant', text: string) => {
+const read = (kind: 'part' | 'die' | 'plant', text: string) => {
   const source = { name: 'bad.yaml', text };
-  const { diagnostics, ...rest } = kind === 'part' ? readPart(source) : readPlant(source);
-  return { diagnostics, given: 'part' in rest || 'plant' in rest };
+  const { diagnostics, ...rest } = { part: readPart, die: readDie, plant: readPlant }[kind](source);
+  return { diagnostics, given: Object.keys(rest).length > 0 };
 };
 const decoded = (bytes: Uint8Array): string => new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes);
 /** Anything that a terminal could act on, in whatever is printed. */
 const ACTIVE = /[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/;
 
 describe('bad input', () => {
-  it.each([['part', BASE_PART] as const, ['plant', BASE_PLANT] as const])('the %s file that the cases are made of has no fault', (kind, text) => {
-    expect(read(kind, text)).toEqual({ diagnostics: [], given: true });
-  });
+  it.each([['part', BASE_PART] as const, ['die', BASE_DIE] as const, ['plant', BASE_PLANT] as const])(
+    'the %s file that the cases are made of has no fault',
+    (kind, text) => {
+      expect(read(kind, text)).toEqual({ diagnostics: [], given: true });
+    },
+  );
 
   it.each(BAD_INPUT.map((bad) => [bad.name, bad] as const))('%s', (_, bad) => {
     const { diagnostics, given } = read(bad.kind, decoded(bad.bytes()));

@@ -2,11 +2,11 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { jsonSchema } from '../../../src/spec/index.ts';
-import { BASE_PART, BASE_PLANT } from '../../cli/bad-input/base.ts';
+import { BASE_DIE, BASE_PART, BASE_PLANT } from '../../cli/bad-input/base.ts';
 import { BAD_INPUT } from '../../cli/bad-input/cases.ts';
 
 const ajv = new Ajv2020({ strict: true, strictTypes: false, strictRequired: false, strictTuples: false, allErrors: true });
-const validate = { part: ajv.compile(jsonSchema('part')), plant: ajv.compile(jsonSchema('plant')) };
+const validate = { part: ajv.compile(jsonSchema('part')), die: ajv.compile(jsonSchema('die')), plant: ajv.compile(jsonSchema('plant')) };
 /** Faults of shape, which an editor can show; the rest is for the reader alone. */
 const SHAPE = ['unknown-key', 'missing-field', 'wrong-type', 'unknown-word', 'bare-number', 'wrong-format', 'wrong-id', 'thread', 'pin-form'];
 
@@ -31,6 +31,7 @@ describe('the JSON Schema', () => {
 
   it('takes the files that the reader takes', () => {
     expect([validate.part(parse(BASE_PART)), validate.part.errors]).toEqual([true, null]);
+    expect([validate.die(parse(BASE_DIE)), validate.die.errors]).toEqual([true, null]);
     expect([validate.plant(parse(BASE_PLANT)), validate.plant.errors]).toEqual([true, null]);
     const variants = [
       'revision: B|revision: 2',

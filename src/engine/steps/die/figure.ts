@@ -1,6 +1,6 @@
 import type { Ledger } from '../../ledger.ts';
 import type { Block, Drawing, Shape } from '../../plan.ts';
-import { type Face, faceOf, type Place } from './places.ts';
+import { type Face, faceOf, markOf, type Place } from './places.ts';
 
 /** Diameter of a tie bar over the clear width beside it, for the eye: a plant file does not give it. */
 const BAR_SHARE = 0.2;
@@ -32,7 +32,7 @@ export function layoutFigure(ledger: Ledger): Block[] {
       kind: 'figure',
       form: 'drawing',
       id: 'die-layout',
-      title: 'The die between the tie bars',
+      title: `The die between the tie bars${marks(ledger)}`,
       text: 'The face of the die to scale: castings as the boxes that they take, in their inserts, with the slides in their places and the point where the metal enters. Sizes of die, inserts and castings and the room of the slides are those of the plan; the widths of slides and the diameters of sprue and tie bars are drawn by eye, overflows and runner are left out.',
       unit: 'mm',
       roles,
@@ -48,6 +48,11 @@ export function layoutFigure(ledger: Ledger): Block[] {
       dimensions: dimensions(face),
     },
   ];
+}
+
+/** What the letters on castings of several parts stand for. */
+function marks({ given: { set } }: Ledger): string {
+  return set === undefined ? '' : `: ${set.members.map(({ id }) => `${markOf(set, id)} ${id}`).join(', ')}`;
 }
 
 function box(role: Shape['role'], { x, y, width, height }: Place, label?: string): Shape {

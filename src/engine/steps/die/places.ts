@@ -1,5 +1,5 @@
-import type { Ledger } from '../../ledger.ts';
 import type { CastingSet } from '../../case.ts';
+import type { Ledger } from '../../ledger.ts';
 import { type Arrangement, arrange, outerSides, type Side, sideOf } from './arrange.ts';
 import { isFedBelow, type PlacedSlide, placedSlides, slideSides, slidesOnSides } from './slides.ts';
 
@@ -106,7 +106,12 @@ interface Grid {
 }
 
 /** Castings of one part, row by row, some of them turned half round with their slides. */
-function inRows(placed: Arrangement, { columns, rows, steel, a, b }: Grid, slides: readonly PlacedSlide[], corner: { readonly x: number; readonly y: number }): Cavity[] {
+function inRows(
+  placed: Arrangement,
+  { columns, rows, steel, a, b }: Grid,
+  slides: readonly PlacedSlide[],
+  corner: { readonly x: number; readonly y: number },
+): Cavity[] {
   const lefts = starts(a, placed.gapColumns, steel);
   const bottoms = starts(b, placed.gapRows, steel);
   return placed.turned.map((turned, i) => ({
@@ -119,17 +124,22 @@ function inRows(placed: Arrangement, { columns, rows, steel, a, b }: Grid, slide
   }));
 }
 
+/** The letter that stands for a part on the drawing: A, B and so on in the order of the die file. */
+export function markOf({ members }: CastingSet, part: string): string {
+  return String.fromCharCode(65 + members.findIndex(({ id }) => id === part));
+}
+
 /** Castings of several parts, each where the layout of the set has it. */
-function inSet(ledger: Ledger, { layout }: CastingSet, middle: { readonly x: number; readonly y: number }): Cavity[] {
+function inSet(ledger: Ledger, set: CastingSet, middle: { readonly x: number; readonly y: number }): Cavity[] {
   const slides = slidesOnSides(ledger);
-  return layout.castings.map(({ id, member, x, y, width, height, edges }) => ({
+  return set.layout.castings.map(({ id, member, x, y, width, height, edges }) => ({
     x: middle.x + x,
     y: middle.y + y,
     width,
     height,
     edges,
     slides: slides.filter(({ casting }) => casting === id).map(({ side, room }) => ({ side, room })),
-    label: member,
+    label: markOf(set, member),
   }));
 }
 

@@ -140,18 +140,18 @@ function show(ledger: Ledger): Block[] {
           ', the one with the most in reserve is taken.',
         )
       : counts.length > 0
-      ? textBlock(
-          'Counts of cavities, machines and plungers are tried as plans of their own, against the same limits. What breaks the limit of an error is out. The rest is ranked by the cost of a good part; a broken warning adds ',
-          { value: 'machine.warning-weight' },
-          ' to it, or ',
-          { value: 'machine.miss-weight' },
-          ' of what it is missed by where that is more. Of those that cost the same within ',
-          { value: 'machine.alike' },
-          ', the one with the most in reserve is taken. Castings with slides are turned half round in the die so that as few slides as can be stand between them.',
-        )
-      : textBlock(
-          'The count of cavities is the least balanced one that makes the yearly volume at the pace of the alloy family, or the one that is pinned; machines are tried from the smallest up. Castings with slides are turned half round in the die so that as few slides as can be stand between them.',
-        ),
+        ? textBlock(
+            'Counts of cavities, machines and plungers are tried as plans of their own, against the same limits. What breaks the limit of an error is out. The rest is ranked by the cost of a good part; a broken warning adds ',
+            { value: 'machine.warning-weight' },
+            ' to it, or ',
+            { value: 'machine.miss-weight' },
+            ' of what it is missed by where that is more. Of those that cost the same within ',
+            { value: 'machine.alike' },
+            ', the one with the most in reserve is taken. Castings with slides are turned half round in the die so that as few slides as can be stand between them.',
+          )
+        : textBlock(
+            'The count of cavities is the least balanced one that makes the yearly volume at the pace of the alloy family, or the one that is pinned; machines are tried from the smallest up. Castings with slides are turned half round in the die so that as few slides as can be stand between them.',
+          ),
     ...tableBlock(
       'The best of each count of cavities',
       ['Cavities', 'Machine', 'Plunger', 'Cost of a good part', 'Outcome'],

@@ -30,7 +30,11 @@ export function workLayout(ledger: Ledger): void {
   const { set } = ledger.given;
   const [columns, rows] = bestLayout(ledger, cavities.value, slideSides(slides));
   const note =
-    set !== undefined ? 'the castings of the set are laid out by themselves' : slides.length === 0 ? 'block as near square as the count allows' : 'fewest slides between cavities, then block as near square as the count allows';
+    set !== undefined
+      ? 'the castings of the set are laid out by themselves'
+      : slides.length === 0
+        ? 'block as near square as the count allows'
+        : 'fewest slides between cavities, then block as near square as the count allows';
   const columnCount = ledger.put(Traced.choice('die.columns', columns, '1', { note, status: 'practice', parents: [cavities] }));
   const rowCount = ledger.put(Traced.choice('die.rows', rows, '1', { note, status: 'practice', parents: [cavities] }));
   // One sprue amid the cavities where their number leaves it a gap; else the metal enters below them.

@@ -1,9 +1,9 @@
 import type { FigurePoint, Shape } from '../../../engine/plan.ts';
 import { element, type Pen, rounded, straight, text } from '../pen.ts';
 import type { Pixel } from '../place.ts';
-import type { Fit } from './fit.ts';
 import { LARGE_SIZE } from '../style.ts';
 import { shorten } from '../text-size.ts';
+import type { Fit } from './fit.ts';
 import { faceOf } from './looks.ts';
 
 /** How far the centre lines of a bar reach over it, in pixels. */
@@ -38,7 +38,7 @@ export function drawLabel(pen: Pen, { x, y, width, height }: Extract<Shape, { sh
   const upright = height > width;
   const room = (upright ? height : width) * scale - 4;
   const words = shorten(label, room, LARGE_SIZE);
-  if (words.length < 3 || (upright ? width : height) * scale < LARGE_SIZE) return;
+  if (words.startsWith('…') || (upright ? width : height) * scale < LARGE_SIZE) return;
   const [cx, cy] = pixel([x, y]);
   const spot = upright ? { x: cx + 0.35 * LARGE_SIZE, y: cy, anchor: 'middle' as const } : { x: cx, y: cy + 0.35 * LARGE_SIZE, anchor: 'middle' as const };
   text(pen, words, spot, 'label', upright);
