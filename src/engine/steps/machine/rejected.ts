@@ -44,7 +44,8 @@ function ofMachines(misses: Search['misses']): Search['misses'] {
 /** Misses shown of a search that found nothing. */
 const MOST = 5;
 
-function nameOf({ candidate: { machine, plunger, cavities } }: Tried): string {
+function nameOf({ candidate: { machine, plunger, cavities }, trial }: Tried): string {
+  if (trial.given.set !== undefined) return `${machine.id} with plunger ${plunger.value} mm`;
   return `${machine.id} with plunger ${plunger.value} mm, ${cavities} ${cavities === 1 ? 'cavity' : 'cavities'}`;
 }
 
