@@ -56,6 +56,7 @@ export const BOUNDS = {
   dryShotSpeed: bound('m/s', 0.01, 50, 'plungers run at 0.01 m/s to 50 m/s without metal'),
   dryCycle: bound('s', 0.1, 600, 'a dry cycle takes 0.1 s to 10 min'),
   hourlyRate: bound('1', 0.0001, 10_000_000, 'a rate is 0 or between 0.0001 and 10 million per hour', 'zero'),
+  pressForce: bound('kN', 1, 50_000, 'trim presses close with 1 kN to 50 MN'),
   price: bound('1', 0.000001, 10_000_000_000, 'a price is 0 or between a millionth and ten thousand million', 'zero'),
   metalPrice: bound('1', 0.0001, 1_000_000_000, 'a kilogram of metal costs between 0.0001 and a thousand million'),
   meltLoss: bound('%', 0.001, 50, 'melting loses 0 %, or between 0.001 % and 50 %, of the metal', 'zero'),

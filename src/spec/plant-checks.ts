@@ -6,6 +6,7 @@ import type { Partly } from './salvage.ts';
 /** Contradictions inside one plant file. Works on what could be read, and reports only what cannot be true. */
 export function checkPlant(draft: Partly<PlantData>, findings: Findings): void {
   reportDoubles(draft.machines, 'machines', new Set(), findings);
+  reportDoubles(draft.trim_presses, 'trim_presses', new Set(), findings);
   reportDoubles(draft.prices?.alloys, ['prices', 'alloys'], new Set(), findings);
   for (const [i, machine] of (draft.machines ?? []).entries()) {
     if (machine === undefined) continue;

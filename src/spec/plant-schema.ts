@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { equipment } from './equipment-schema.ts';
 import { flag, id, prose, quantity, text, word } from './leaves.ts';
 import { CHAMBERS, SHOTS } from './plant.ts';
 import { prices } from './prices-schema.ts';
@@ -71,8 +72,9 @@ export const plantSchema = once(() =>
         .min(1)
         .max(MOST_ENTRIES)
         .meta({ description: 'Die casting machines', examples: [[{ id: 'cold-4000' }]] }),
+      ...equipment(),
       prices: prices().optional(),
     })
-    .meta({ title: 'Plant description', description: 'The machines and prices of a die casting plant, as diewright reads them' }),
+    .meta({ title: 'Plant description', description: 'The machines, equipment and prices of a die casting plant, as diewright reads them' }),
 );
 export type PlantData = z.output<ReturnType<typeof plantSchema>>;

@@ -1,5 +1,6 @@
 import type { Place, SourceText } from '../kernel/place.ts';
 import type { Traced } from '../kernel/traced.ts';
+import type { EquipmentSpec } from './equipment.ts';
 import type { PricesSpec } from './prices.ts';
 
 export const CHAMBERS = ['hot', 'cold'] as const;
@@ -35,7 +36,7 @@ export interface MachineSpec {
 }
 
 /** A plant description, read and checked. */
-export interface PlantSpec {
+export interface PlantSpec extends EquipmentSpec {
   readonly source: SourceText;
   readonly name: string;
   /** The plant does not exist; plans say so. */

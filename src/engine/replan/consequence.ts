@@ -85,7 +85,16 @@ export const CONSEQUENCES: readonly Consequence[] = [
   {
     id: 'finish',
     title: 'Finishing',
-    ids: ['finish.trimming', 'finish.press', 'finish.cooling', 'finish.heat-treatment', 'finish.threading', 'finish.impregnation', 'porosity.need'],
+    ids: [
+      'finish.trimming',
+      'finish.press-model',
+      'finish.press',
+      'finish.cooling',
+      'finish.heat-treatment',
+      'finish.threading',
+      'finish.impregnation',
+      'porosity.need',
+    ],
   },
   { id: 'hours', title: 'Machine hours', ids: ['cycle.hours', 'cycle.shots-year'] },
   {

@@ -15,6 +15,7 @@ import { rejectsCost, withoutDie } from '../../../physics/cost-total.ts';
 import type { PricesSpec } from '../../../spec/index.ts';
 import type { Ledger } from '../../ledger.ts';
 import { sumOf } from '../../sum.ts';
+import { plannedPress } from '../finish/press.ts';
 import { metalPriceOf } from './metal.ts';
 
 /** Metal in the part, metal lost, returns sold, energy. */
@@ -42,11 +43,11 @@ export function workMachine(ledger: Ledger): void {
   ledger.apply(machineCost, { rate: ledger.value('machine.hourly-rate'), time, ...shared(ledger) });
 }
 
-/** Charged the same whether a press, a saw or hands take the gates off: the plant gives one rate and time. */
+/** Charged the same whether a press, a saw or hands take the gates off; a press of the plant with a rate of its own goes before the general one. */
 export function workTrimming(ledger: Ledger, prices: PricesSpec): void {
   if (prices.trimming === undefined) return;
   ledger.apply(trimmingCost, {
-    rate: ledger.put(prices.trimming.rate.as('cost.trim-rate')),
+    rate: ledger.put((plannedPress(ledger)?.hourlyRate ?? prices.trimming.rate).as('cost.trim-rate')),
     cycle: ledger.put(prices.trimming.cycle.as('cost.trim-cycle')),
     each: ledger.put(prices.trimming.each.as('cost.trim-each')),
     ...shared(ledger),

@@ -134,11 +134,12 @@ function knownOf(trial: Ledger): Known | undefined {
   const times = trial.maybe('cost.trim-each') === undefined ? 0 : number('cost.trimming');
   const each = number('cost.trim-each');
   const whole = number('cost.trim-cycle') / cavities + each;
+  const cheapest = cheapestPress(trial, number('cost.trim-rate'));
   return {
     cavities,
-    fixed: sum('cost.metal', 'cost.machining', 'cost.impregnation') + (whole > 0 ? (times * each) / whole : 0),
+    fixed: sum('cost.metal', 'cost.machining', 'cost.impregnation') + (whole > 0 ? (cheapest * times * each) / whole : 0),
     perShotMass: mass > 0 ? sum('cost.melt-loss', 'cost.melting') / mass : 0,
-    trimming: whole > 0 ? (times * number('cost.trim-cycle')) / whole : 0,
+    trimming: whole > 0 ? (cheapest * times * number('cost.trim-cycle')) / whole : 0,
     die: dieOf(trial, number),
     castMass: number('gate.flow-mass'),
     castVolume: number('gate.flow-volume'),
@@ -169,4 +170,10 @@ function dieOf(trial: Ledger, number: Read): KnownDie {
     steel: (LEAST_STEEL * least * number('cost.die-steel')) / parts,
     ...sets,
   };
+}
+
+/** Another candidate may be trimmed on a cheaper press: its rate over that of the press here. */
+function cheapestPress(trial: Ledger, rate: number): number {
+  const others = (trial.plant.trimPresses ?? []).map(({ hourlyRate }) => hourlyRate?.value ?? trial.plant.prices?.trimming?.rate.value ?? rate);
+  return rate > 0 ? Math.min(rate, ...others) / rate : 1;
 }
