@@ -1,5 +1,5 @@
 import type { YamlPath } from '../kernel/located-yaml.ts';
-import type { EquipmentSpec, TrimPressSpec } from './equipment.ts';
+import type { EquipmentSpec, FurnaceSpec, TrimPressSpec } from './equipment.ts';
 import { plantFigures } from './plant-figure.ts';
 import type { PlantOrigin } from './plant-origin.ts';
 import type { PlantData } from './plant-schema.ts';
@@ -8,11 +8,31 @@ import { present } from './present.ts';
 /** What a plant has besides machines, as traced values. */
 export function buildEquipment(data: PlantData, origin: PlantOrigin, invented: boolean): EquipmentSpec {
   return present({
+    furnaces: data.furnaces?.map((one, i) => furnace(one, ['furnaces', i], origin, invented)),
     trimPresses: data.trim_presses?.map((press, i) => trimPress(press, ['trim_presses', i], origin, invented)),
   });
 }
 
 type Entry<K extends keyof PlantData> = NonNullable<PlantData[K]> extends readonly (infer E)[] ? E : never;
+
+function furnace(one: Entry<'furnaces'>, path: YamlPath, origin: PlantOrigin, invented: boolean): FurnaceSpec {
+  const { id, kind, families = [], alloys = [], capacity, melt_rate: rate, temperature, energy } = one;
+  const { of, maybe } = plantFigures('furnace', id, path, origin, invented);
+  return {
+    id,
+    kind,
+    families,
+    alloys: alloys.map((alloy, i) => ({ id: alloy, ...present({ at: origin.place([...path, 'alloys', i]) }) })),
+    capacity: of(`plant.furnace-capacity[${id}]`, capacity, 'capacity'),
+    coldest: of(`plant.furnace-coldest[${id}]`, temperature[0], 'temperature', 0),
+    hottest: of(`plant.furnace-hottest[${id}]`, temperature[1], 'temperature', 1),
+    ...present({
+      meltRate: maybe(`plant.melt-rate[${id}]`, rate, 'melt_rate'),
+      energy: maybe(`plant.furnace-energy[${id}]`, energy, 'energy'),
+      at: origin.place(path),
+    }),
+  };
+}
 
 function trimPress(press: Entry<'trim_presses'>, path: YamlPath, origin: PlantOrigin, invented: boolean): TrimPressSpec {
   const { id, force, stroke, platen, drive, hourly_rate: rate } = press;

@@ -63,6 +63,8 @@ export const CODES = {
   'die-height-order': 'The least die height of a machine is above its greatest.',
   'pressure-order': 'The intensified pressure of a machine is not above its pressure in filling.',
   'rod-above-cylinder': 'The tail rod of a machine is as wide as its shot cylinder.',
+  'furnace-temperature-order': 'The coldest metal that a furnace holds is above the hottest.',
+  'melt-rate-of-holding': 'A furnace that only holds metal has a melt rate or an energy for melting.',
   'sleeve-on-hot-chamber': 'A hot chamber machine has a shot sleeve length.',
 } as const;
 export type CodeName = keyof typeof CODES;

@@ -1,7 +1,47 @@
 import * as z from 'zod';
-import { PRESS_DRIVES } from './equipment.ts';
-import { id, quantity, word } from './leaves.ts';
-import { MOST_ENTRIES } from './schema-parts.ts';
+import { FAMILIES, FURNACE_KINDS, PRESS_DRIVES } from './equipment.ts';
+import { id, quantity, text, word } from './leaves.ts';
+import { atLeastOne, MOST_ENTRIES } from './schema-parts.ts';
+
+const furnace = () =>
+  atLeastOne(
+    ['families', 'alloys'],
+    'families: [aluminium]',
+    z
+      .strictObject({
+        id: id('melt-al'),
+        kind: word(FURNACE_KINDS, 'What it does: a dosing furnace holds metal and meters each shot'),
+        families: z
+          .array(word(FAMILIES, 'Family of alloys'))
+          .min(1)
+          .max(FAMILIES.length)
+          .meta({ description: 'Families of alloys that it is used for', examples: [['aluminium']] })
+          .optional(),
+        alloys: z
+          .array(text('Designation of an alloy', 'A380'))
+          .min(1)
+          .max(200)
+          .meta({ description: 'Single alloys that it is used for, by any designation', examples: [['A380']] })
+          .optional(),
+        capacity: quantity('furnace', 'Metal in the full furnace', '1200 kg'),
+        melt_rate: quantity('meltRate', 'Metal melted an hour; of a furnace that melts', '500 kg/h').optional(),
+        temperature: z
+          .tuple([quantity('holding', 'Coldest metal that it holds', '640 degC'), quantity('holding', 'Hottest metal that it holds', '760 degC')])
+          .meta({ description: 'Coldest and hottest metal that it holds', examples: [['640 degC', '760 degC']] }),
+        energy: quantity(
+          'meltingEnergy',
+          'Energy for melting and holding, for each kilogram melted; of a furnace that melts. Goes before the figure under prices',
+          '0.8 kWh/kg',
+        ).optional(),
+      })
+      // What the reader checks after the schema, in words of JSON Schema for editors.
+      .meta({
+        if: { properties: { kind: { enum: ['holding', 'dosing'] } }, required: ['kind'] },
+        // biome-ignore lint/suspicious/noThenProperty: a keyword of JSON Schema
+        then: { properties: { melt_rate: false, energy: false } },
+        else: { required: ['melt_rate'] },
+      }),
+  );
 
 const trimPress = () =>
   z.strictObject({
@@ -20,6 +60,17 @@ const trimPress = () =>
 /** The lists of a plant file beside machines and prices. A list that is given has one entry at least. */
 export function equipment() {
   return {
+    furnaces: z
+      .array(furnace())
+      .min(1)
+      .max(MOST_ENTRIES)
+      .meta({
+        description: 'Furnaces; without them nothing is said of how the metal is melted and held',
+        examples: [
+          [{ id: 'melt-al', kind: 'melting', families: ['aluminium'], capacity: '1200 kg', melt_rate: '500 kg/h', temperature: ['640 degC', '760 degC'] }],
+        ],
+      })
+      .optional(),
     trim_presses: z
       .array(trimPress())
       .min(1)

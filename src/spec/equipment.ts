@@ -4,6 +4,28 @@ import type { Traced } from '../kernel/traced.ts';
 /** How a trim press is driven; the rules of safety hang on it. */
 export const PRESS_DRIVES = ['hydraulic', 'pneumatic', 'part-revolution clutch', 'full-revolution clutch'] as const;
 
+/** What a furnace does; one that doses holds, and meters each shot itself. */
+export const FURNACE_KINDS = ['holding', 'dosing', 'melting', 'melting and holding'] as const;
+/** Families of alloys in the words of plans. */
+export const FAMILIES = ['zinc', 'zinc-aluminium', 'aluminium', 'magnesium', 'copper', 'lead', 'tin'] as const;
+
+export interface FurnaceSpec {
+  readonly id: string;
+  readonly kind: (typeof FURNACE_KINDS)[number];
+  /** What it is used for: families of alloys, and alloys by any designation. */
+  readonly families: readonly string[];
+  readonly alloys: readonly { readonly id: string; readonly at?: Place }[];
+  readonly capacity: Traced<'kg'>;
+  /** Of a furnace that melts. */
+  readonly meltRate?: Traced<'kg/h'>;
+  /** Coldest and hottest metal that it holds. */
+  readonly coldest: Traced<'degC'>;
+  readonly hottest: Traced<'degC'>;
+  /** For melting and holding, for each kilogram melted; of a furnace that melts. */
+  readonly energy?: Traced<'kWh/kg'>;
+  readonly at?: Place;
+}
+
 export interface TrimPressSpec {
   readonly id: string;
   readonly force: Traced<'kN'>;
@@ -20,5 +42,6 @@ export interface TrimPressSpec {
 
 /** What a plant has besides its machines. A list that is absent was not given: the plan then works with the figures of its tables. */
 export interface EquipmentSpec {
+  readonly furnaces?: readonly FurnaceSpec[];
   readonly trimPresses?: readonly TrimPressSpec[];
 }

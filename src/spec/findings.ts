@@ -14,6 +14,7 @@ const ENTRY_NAMES: Readonly<Record<string, string>> = {
   dimensions: 'dimension',
   machining: 'machined face',
   machines: 'machine',
+  furnaces: 'furnace',
   trim_presses: 'trim press',
   accepted: 'acceptance',
   adjusted: 'adjustment',

@@ -6,8 +6,10 @@ import type { Partly } from './salvage.ts';
 /** Contradictions inside one plant file. Works on what could be read, and reports only what cannot be true. */
 export function checkPlant(draft: Partly<PlantData>, findings: Findings): void {
   reportDoubles(draft.machines, 'machines', new Set(), findings);
+  reportDoubles(draft.furnaces, 'furnaces', new Set(), findings);
   reportDoubles(draft.trim_presses, 'trim_presses', new Set(), findings);
   reportDoubles(draft.prices?.alloys, ['prices', 'alloys'], new Set(), findings);
+  checkFurnaces(draft, findings);
   for (const [i, machine] of (draft.machines ?? []).entries()) {
     if (machine === undefined) continue;
     const [least, greatest] = machine.die_height ?? [];
@@ -45,4 +47,29 @@ function checkSleeve(chamber: 'hot' | 'cold' | undefined, given: boolean, i: num
   }
   if (chamber !== 'cold' || given) return;
   findings.add('missing-field', ['machines', i, 'shot_end', 'sleeve_length'], 'is missing for a cold chamber machine', { fix: 'add "sleeve_length: 420 mm"' });
+}
+
+function checkFurnaces(draft: Partly<PlantData>, findings: Findings): void {
+  for (const [i, furnace] of (draft.furnaces ?? []).entries()) {
+    if (furnace === undefined) continue;
+    const [coldest, hottest] = furnace.temperature ?? [];
+    if (coldest !== undefined && hottest !== undefined && coldest.value > hottest.value)
+      findings.add(
+        'furnace-temperature-order',
+        ['furnaces', i, 'temperature'],
+        `the coldest metal of ${coldest.written} is above the hottest of ${hottest.written}`,
+        {
+          fix: 'write the coldest first',
+        },
+      );
+    const melts = furnace.kind === 'melting' || furnace.kind === 'melting and holding';
+    if (melts && furnace.melt_rate === undefined)
+      findings.add('missing-field', ['furnaces', i, 'melt_rate'], 'is missing for a furnace that melts', { fix: 'add "melt_rate: 500 kg/h"', part: 'key' });
+    if (furnace.kind === undefined || melts) continue;
+    for (const key of ['melt_rate', 'energy'] as const) {
+      if (furnace[key] === undefined) continue;
+      const fix = 'remove it, or write "kind: melting and holding"';
+      findings.add('melt-rate-of-holding', ['furnaces', i, key], `a furnace of the kind "${furnace.kind}" melts no metal`, { fix, part: 'key' });
+    }
+  }
 }

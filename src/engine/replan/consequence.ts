@@ -96,6 +96,7 @@ export const CONSEQUENCES: readonly Consequence[] = [
       'porosity.need',
     ],
   },
+  { id: 'furnace', title: 'Furnaces', ids: ['furnace.holding', 'furnace.melting', 'furnace.melted'] },
   { id: 'hours', title: 'Machine hours', ids: ['cycle.hours', 'cycle.shots-year'] },
   {
     id: 'cost',

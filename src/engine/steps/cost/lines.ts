@@ -20,7 +20,7 @@ import { metalPriceOf } from './metal.ts';
 
 /** Metal in the part, metal lost, returns sold, energy. */
 export function workMetal(ledger: Ledger, prices: PricesSpec): void {
-  const price = ledger.put(metalPriceOf(ledger, prices).price.as('cost.metal-price'));
+  const price = ledger.put(metalPriceOf(ledger).price.as('cost.metal-price'));
   const melted = ledger.value('metal.melted-per-part');
   ledger.apply(byMass, { mass: ledger.value('part.mass'), price }, { id: 'cost.metal' });
   const dross_price = prices.dross === undefined ? undefined : ledger.put(prices.dross.as('cost.dross-price'));

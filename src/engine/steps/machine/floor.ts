@@ -2,6 +2,7 @@ import { metalPressure } from '../../../physics/machine.ts';
 import { ladleTime } from '../../../physics/slow-shot/speed.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { ValueId } from '../../vocabulary/index.ts';
+import { takes } from '../furnace/choice.ts';
 import type { Candidate } from './candidate.ts';
 
 // What a candidate must cost at least, from those that were worked out. It leaves out all that a machine or plunger could make
@@ -138,7 +139,7 @@ function knownOf(trial: Ledger): Known | undefined {
   return {
     cavities,
     fixed: sum('cost.metal', 'cost.machining', 'cost.impregnation') + (whole > 0 ? (cheapest * times * each) / whole : 0),
-    perShotMass: mass > 0 ? sum('cost.melt-loss', 'cost.melting') / mass : 0,
+    perShotMass: mass > 0 ? (number('cost.melt-loss') + leastEnergy(trial, number('metal.melting-energy')) * number('cost.melting')) / mass : 0,
     trimming: whole > 0 ? (cheapest * times * number('cost.trim-cycle')) / whole : 0,
     die: dieOf(trial, number),
     castMass: number('gate.flow-mass'),
@@ -176,4 +177,10 @@ function dieOf(trial: Ledger, number: Read): KnownDie {
 function cheapestPress(trial: Ledger, rate: number): number {
   const others = (trial.plant.trimPresses ?? []).map(({ hourlyRate }) => hourlyRate?.value ?? trial.plant.prices?.trimming?.rate.value ?? rate);
   return rate > 0 ? Math.min(rate, ...others) / rate : 1;
+}
+
+/** A lighter shot may be melted in a furnace that takes less energy: its energy over that of the furnace here. */
+function leastEnergy(trial: Ledger, energy: number): number {
+  const others = (trial.plant.furnaces ?? []).flatMap((furnace) => (takes(trial, furnace) ? (furnace.energy?.value ?? []) : []));
+  return energy > 0 ? Math.min(energy, ...others) / energy : 1;
 }
