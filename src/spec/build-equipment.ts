@@ -1,5 +1,5 @@
 import type { YamlPath } from '../kernel/located-yaml.ts';
-import type { EquipmentSpec, FurnaceSpec, TrimPressSpec } from './equipment.ts';
+import type { CoolingSpec, EquipmentSpec, FurnaceSpec, TrimPressSpec } from './equipment.ts';
 import { plantFigures } from './plant-figure.ts';
 import type { PlantOrigin } from './plant-origin.ts';
 import type { PlantData } from './plant-schema.ts';
@@ -9,6 +9,7 @@ import { present } from './present.ts';
 export function buildEquipment(data: PlantData, origin: PlantOrigin, invented: boolean): EquipmentSpec {
   return present({
     furnaces: data.furnaces?.map((one, i) => furnace(one, ['furnaces', i], origin, invented)),
+    cooling: data.cooling?.map((one, i) => coolingUnit(one, ['cooling', i], origin, invented)),
     trimPresses: data.trim_presses?.map((press, i) => trimPress(press, ['trim_presses', i], origin, invented)),
   });
 }
@@ -31,6 +32,20 @@ function furnace(one: Entry<'furnaces'>, path: YamlPath, origin: PlantOrigin, in
       energy: maybe(`plant.furnace-energy[${id}]`, energy, 'energy'),
       at: origin.place(path),
     }),
+  };
+}
+
+function coolingUnit(one: Entry<'cooling'>, path: YamlPath, origin: PlantOrigin, invented: boolean): CoolingSpec {
+  const { id, medium, temperature, flow, pressure } = one;
+  const { of } = plantFigures('cooling unit', id, path, origin, invented);
+  return {
+    id,
+    medium,
+    coldest: of(`plant.coolant-coldest[${id}]`, temperature[0], 'temperature', 0),
+    hottest: of(`plant.coolant-hottest[${id}]`, temperature[1], 'temperature', 1),
+    flow: of(`plant.coolant-flow[${id}]`, flow, 'flow'),
+    pressure: of(`plant.coolant-pressure[${id}]`, pressure, 'pressure'),
+    ...present({ at: origin.place(path) }),
   };
 }
 

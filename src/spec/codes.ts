@@ -65,6 +65,8 @@ export const CODES = {
   'rod-above-cylinder': 'The tail rod of a machine is as wide as its shot cylinder.',
   'furnace-temperature-order': 'The coldest metal that a furnace holds is above the hottest.',
   'melt-rate-of-holding': 'A furnace that only holds metal has a melt rate or an energy for melting.',
+  'coolant-order': 'The coldest temperature of a cooling unit is above its hottest.',
+  'open-water-hot': 'A unit with open water is hotter than open water can be run.',
   'sleeve-on-hot-chamber': 'A hot chamber machine has a shot sleeve length.',
 } as const;
 export type CodeName = keyof typeof CODES;

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { FAMILIES, FURNACE_KINDS, PRESS_DRIVES } from './equipment.ts';
+import { COOLANTS, FAMILIES, FURNACE_KINDS, PRESS_DRIVES } from './equipment.ts';
 import { id, quantity, text, word } from './leaves.ts';
 import { atLeastOne, MOST_ENTRIES } from './schema-parts.ts';
 
@@ -43,6 +43,17 @@ const furnace = () =>
       }),
   );
 
+const coolingUnit = () =>
+  z.strictObject({
+    id: id('tower water'),
+    medium: word(COOLANTS, 'What it sends through the die; open water stays below its boiling point'),
+    temperature: z
+      .tuple([quantity('coolant', 'Coldest coolant that it gives', '25 degC'), quantity('coolant', 'Hottest coolant that it gives', '60 degC')])
+      .meta({ description: 'Coldest and hottest coolant that it gives', examples: [['25 degC', '60 degC']] }),
+    flow: quantity('coolantFlow', 'Flow for one die, all its circuits together', '150 l/min'),
+    pressure: quantity('coolantPressure', 'Pressure that the pump drives with, through hoses and die', '5 bar'),
+  });
+
 const trimPress = () =>
   z.strictObject({
     id: id('trim-250'),
@@ -69,6 +80,15 @@ export function equipment() {
         examples: [
           [{ id: 'melt-al', kind: 'melting', families: ['aluminium'], capacity: '1200 kg', melt_rate: '500 kg/h', temperature: ['640 degC', '760 degC'] }],
         ],
+      })
+      .optional(),
+    cooling: z
+      .array(coolingUnit())
+      .min(1)
+      .max(MOST_ENTRIES)
+      .meta({
+        description: 'Cooling units and mains; without them the coolant is planned with usual temperatures',
+        examples: [[{ id: 'tower water', medium: 'water', temperature: ['25 degC', '60 degC'], flow: '150 l/min', pressure: '5 bar' }]],
       })
       .optional(),
     trim_presses: z

@@ -26,6 +26,21 @@ export interface FurnaceSpec {
   readonly at?: Place;
 }
 
+/** What a cooling unit sends through the die; open water stays below its boiling point. */
+export const COOLANTS = ['water', 'pressurised water', 'oil'] as const;
+
+export interface CoolingSpec {
+  readonly id: string;
+  readonly medium: (typeof COOLANTS)[number];
+  readonly coldest: Traced<'degC'>;
+  readonly hottest: Traced<'degC'>;
+  /** Of all circuits of one die together. */
+  readonly flow: Traced<'l/min'>;
+  /** What the pump drives with, hoses and die together. */
+  readonly pressure: Traced<'bar'>;
+  readonly at?: Place;
+}
+
 export interface TrimPressSpec {
   readonly id: string;
   readonly force: Traced<'kN'>;
@@ -43,5 +58,6 @@ export interface TrimPressSpec {
 /** What a plant has besides its machines. A list that is absent was not given: the plan then works with the figures of its tables. */
 export interface EquipmentSpec {
   readonly furnaces?: readonly FurnaceSpec[];
+  readonly cooling?: readonly CoolingSpec[];
   readonly trimPresses?: readonly TrimPressSpec[];
 }

@@ -15,6 +15,7 @@ const ENTRY_NAMES: Readonly<Record<string, string>> = {
   machining: 'machined face',
   machines: 'machine',
   furnaces: 'furnace',
+  cooling: 'cooling unit',
   trim_presses: 'trim press',
   accepted: 'acceptance',
   adjusted: 'adjustment',

@@ -7,9 +7,11 @@ import type { Partly } from './salvage.ts';
 export function checkPlant(draft: Partly<PlantData>, findings: Findings): void {
   reportDoubles(draft.machines, 'machines', new Set(), findings);
   reportDoubles(draft.furnaces, 'furnaces', new Set(), findings);
+  reportDoubles(draft.cooling, 'cooling', new Set(), findings);
   reportDoubles(draft.trim_presses, 'trim_presses', new Set(), findings);
   reportDoubles(draft.prices?.alloys, ['prices', 'alloys'], new Set(), findings);
   checkFurnaces(draft, findings);
+  checkCooling(draft, findings);
   for (const [i, machine] of (draft.machines ?? []).entries()) {
     if (machine === undefined) continue;
     const [least, greatest] = machine.die_height ?? [];
@@ -71,5 +73,21 @@ function checkFurnaces(draft: Partly<PlantData>, findings: Findings): void {
       const fix = 'remove it, or write "kind: melting and holding"';
       findings.add('melt-rate-of-holding', ['furnaces', i, key], `a furnace of the kind "${furnace.kind}" melts no metal`, { fix, part: 'key' });
     }
+  }
+}
+
+/** Water that is open to the air boils at 100 degC and is run below that with a margin. */
+const HOTTEST_OPEN = 95;
+
+function checkCooling(draft: Partly<PlantData>, findings: Findings): void {
+  for (const [i, unit] of (draft.cooling ?? []).entries()) {
+    const [coldest, hottest] = unit?.temperature ?? [];
+    const path = ['cooling', i, 'temperature'];
+    if (coldest !== undefined && hottest !== undefined && coldest.value > hottest.value)
+      findings.add('coolant-order', path, `the coldest of ${coldest.written} is above the hottest of ${hottest.written}`, { fix: 'write the coldest first' });
+    else if (unit?.medium === 'water' && hottest !== undefined && hottest.value > HOTTEST_OPEN)
+      findings.add('open-water-hot', path, `open water is not run at ${hottest.written}: it boils at 100 degC`, {
+        fix: `write at most ${HOTTEST_OPEN} degC, or "medium: pressurised water"`,
+      });
   }
 }

@@ -77,6 +77,7 @@ export const CONSEQUENCES: readonly Consequence[] = [
       'cycle.time',
       'cycle.shots',
       'cooling.medium',
+      'cooling.unit',
       'cooling.lines',
       'cooling.core',
     ],

@@ -53,6 +53,7 @@ export const SHOT_LINES: readonly Line[] = [
     title: 'Coolant',
     pieces: [
       { id: 'cooling.medium' },
+      { id: 'cooling.unit', label: 'unit' },
       { id: 'cooling.coolant-temperature', label: 'at' },
       { id: 'cooling.flow', label: 'flow of a circuit' },
       { id: 'cooling.pump-flow', label: 'of all' },
