@@ -11,6 +11,8 @@ export const FINDING_CODES: Readonly<Record<string, string>> = {
   'table/no-figure': 'A table has no published figure for this case. Decide it with the die caster and pin the value.',
   'range/…': 'A value lies outside the range in which the formula or table named after the stroke holds. The message says what was done about it.',
   'range/many': 'So many figures lie outside the range of their formula or table that they are said together: the part is beyond what the rules are for.',
+  'house/…':
+    'A value of the plan does not keep a limit that the plant file sets on it; the value is named after the stroke. Change what it hangs on, or the limit.',
   'check/stale-plan': 'A plan that lies beside its part is not what the part gives today. The message says what has changed, and which command renews it.',
   'check/unreadable-plan': 'A file that should hold a plan does not. Plan the part again, or remove the file.',
   'check/unused-acceptance': 'The part file accepts a finding that its plan does not have. Remove the entry, so that it cannot hide a later finding.',

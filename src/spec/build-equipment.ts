@@ -1,5 +1,6 @@
 import type { YamlPath } from '../kernel/located-yaml.ts';
-import type { CoolingSpec, EquipmentSpec, FurnaceSpec, TrimPressSpec } from './equipment.ts';
+import type { Place } from '../kernel/place.ts';
+import type { CoolingSpec, EquipmentSpec, FurnaceSpec, HouseBound, TrimPressSpec } from './equipment.ts';
 import { plantFigures } from './plant-figure.ts';
 import type { PlantOrigin } from './plant-origin.ts';
 import type { PlantData } from './plant-schema.ts';
@@ -10,6 +11,7 @@ export function buildEquipment(data: PlantData, origin: PlantOrigin, invented: b
   return present({
     furnaces: data.furnaces?.map((one, i) => furnace(one, ['furnaces', i], origin, invented)),
     cooling: data.cooling?.map((one, i) => coolingUnit(one, ['cooling', i], origin, invented)),
+    limits: data.limits === undefined ? undefined : Object.entries(data.limits).map(([id, one]) => houseBound(id, one, origin)),
     trimPresses: data.trim_presses?.map((press, i) => trimPress(press, ['trim_presses', i], origin, invented)),
   });
 }
@@ -60,4 +62,23 @@ function trimPress(press: Entry<'trim_presses'>, path: YamlPath, origin: PlantOr
     platenY: of(`plant.press-depth[${id}]`, platen[1], 'platen', 1),
     ...present({ drive, hourlyRate: maybe(`plant.press-rate[${id}]`, rate, 'hourly_rate'), at: origin.place(path) }),
   };
+}
+
+/** A plant that was built in has no limits, for they have no place that a finding could name. */
+function houseBound(id: string, one: NonNullable<PlantData['limits']>[string], origin: PlantOrigin): HouseBound {
+  const path: YamlPath = ['limits', id];
+  const end = (name: 'least' | 'greatest') => (one[name] === undefined ? undefined : { text: one[name], at: placeIn(origin, [...path, name]) });
+  return {
+    id,
+    ends: present({ least: end('least'), greatest: end('greatest') }),
+    severity: one.severity ?? 'warning',
+    ...present({ reason: one.reason }),
+    at: placeIn(origin, path, 'key'),
+  };
+}
+
+function placeIn(origin: PlantOrigin, path: YamlPath, part: 'value' | 'key' = 'value'): Place {
+  const at = origin.place(path, part);
+  if (at === undefined) throw new TypeError(`no place of ${path.join('.')}`);
+  return at;
 }

@@ -1,6 +1,6 @@
 import * as z from 'zod';
-import { COOLANTS, FAMILIES, FURNACE_KINDS, PRESS_DRIVES } from './equipment.ts';
-import { id, quantity, text, word } from './leaves.ts';
+import { COOLANTS, FAMILIES, FURNACE_KINDS, PRESS_DRIVES, SEVERITIES } from './equipment.ts';
+import { id, prose, quantity, text, word } from './leaves.ts';
 import { atLeastOne, MOST_ENTRIES } from './schema-parts.ts';
 
 const furnace = () =>
@@ -68,6 +68,20 @@ const trimPress = () =>
     }).optional(),
   });
 
+const LIMIT_ID = /^[a-z][a-z0-9-]*\.[a-z][a-z0-9-]*$/;
+
+const limit = () =>
+  atLeastOne(
+    ['least', 'greatest'],
+    'greatest: 85 %',
+    z.strictObject({
+      least: text('The least that the house allows, in a unit of the value', '5 mm').optional(),
+      greatest: text('The greatest that the house allows, in a unit of the value', '85 %').optional(),
+      severity: word(SEVERITIES, 'How grave it is when a plan does not keep it; warning when absent').optional(),
+      reason: prose('Why the house sets it', 'The tie bars of hall 2 are old').optional(),
+    }),
+  );
+
 /** The lists of a plant file beside machines and prices. A list that is given has one entry at least. */
 export function equipment() {
   return {
@@ -98,6 +112,13 @@ export function equipment() {
       .meta({
         description: 'Trim presses; without them a press is planned from a series of usual sizes',
         examples: [[{ id: 'trim-250', force: '250 kN', stroke: '400 mm', platen: ['800 mm', '600 mm'] }]],
+      })
+      .optional(),
+    limits: z
+      .record(z.string().regex(LIMIT_ID), limit())
+      .meta({
+        description: 'Limits of the house on values of every plan, by the name of the value; for those of a list, such as hole.draft, on every item',
+        examples: [{ 'clamp.use': { greatest: '85 %' }, 'cycle.time': { greatest: '60 s' } }],
       })
       .optional(),
   };

@@ -55,9 +55,23 @@ export interface TrimPressSpec {
   readonly at?: Place;
 }
 
+export const SEVERITIES = ['warning', 'error', 'note'] as const;
+
+/** A bound that the house sets on a value of every plan; which values there are and their units, the engine knows. */
+export interface HouseBound {
+  /** Name of the value, such as `clamp.use`. */
+  readonly id: string;
+  readonly ends: { readonly [E in 'least' | 'greatest']?: { readonly text: string; readonly at: Place } };
+  readonly severity: (typeof SEVERITIES)[number];
+  readonly reason?: string;
+  /** Where its name stands. */
+  readonly at: Place;
+}
+
 /** What a plant has besides its machines. A list that is absent was not given: the plan then works with the figures of its tables. */
 export interface EquipmentSpec {
   readonly furnaces?: readonly FurnaceSpec[];
   readonly cooling?: readonly CoolingSpec[];
   readonly trimPresses?: readonly TrimPressSpec[];
+  readonly limits?: readonly HouseBound[];
 }

@@ -1,5 +1,5 @@
 import { reportDoubles } from './checks.ts';
-import type { Findings } from './findings.ts';
+import { dataAt, type Findings } from './findings.ts';
 import type { PlantData } from './plant-schema.ts';
 import type { Partly } from './salvage.ts';
 
@@ -12,6 +12,9 @@ export function checkPlant(draft: Partly<PlantData>, findings: Findings): void {
   reportDoubles(draft.prices?.alloys, ['prices', 'alloys'], new Set(), findings);
   checkFurnaces(draft, findings);
   checkCooling(draft, findings);
+  // The schema library passes over this one key of a free mapping; it must be as wrong as any other wrong name.
+  if (dataAt(findings.yaml.data, ['limits', '__proto__']) !== undefined)
+    findings.add('limit-form', ['limits', '__proto__'], 'is not the name of a value', { fix: 'remove it', part: 'key' });
   for (const [i, machine] of (draft.machines ?? []).entries()) {
     if (machine === undefined) continue;
     const [least, greatest] = machine.die_height ?? [];
