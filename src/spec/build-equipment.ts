@@ -1,6 +1,6 @@
 import type { YamlPath } from '../kernel/located-yaml.ts';
 import type { Place } from '../kernel/place.ts';
-import type { CoolingSpec, EquipmentSpec, FurnaceSpec, HouseBound, TrimPressSpec } from './equipment.ts';
+import type { CoolingSpec, EquipmentSpec, FurnaceSpec, HouseBound, SpraySpec, TrimPressSpec } from './equipment.ts';
 import { plantFigures } from './plant-figure.ts';
 import type { PlantOrigin } from './plant-origin.ts';
 import type { PlantData } from './plant-schema.ts';
@@ -12,6 +12,7 @@ export function buildEquipment(data: PlantData, origin: PlantOrigin, invented: b
     furnaces: data.furnaces?.map((one, i) => furnace(one, ['furnaces', i], origin, invented)),
     cooling: data.cooling?.map((one, i) => coolingUnit(one, ['cooling', i], origin, invented)),
     limits: data.limits === undefined ? undefined : Object.entries(data.limits).map(([id, one]) => houseBound(id, one, origin)),
+    spray: data.spray === undefined ? undefined : sprayOf(data.spray, origin, invented),
     trimPresses: data.trim_presses?.map((press, i) => trimPress(press, ['trim_presses', i], origin, invented)),
   });
 }
@@ -48,6 +49,19 @@ function coolingUnit(one: Entry<'cooling'>, path: YamlPath, origin: PlantOrigin,
     flow: of(`plant.coolant-flow[${id}]`, flow, 'flow'),
     pressure: of(`plant.coolant-pressure[${id}]`, pressure, 'pressure'),
     ...present({ at: origin.place(path) }),
+  };
+}
+
+function sprayOf({ kind, dilution, flow, time, blow }: NonNullable<PlantData['spray']>, origin: PlantOrigin, invented: boolean): SpraySpec {
+  const { maybe } = plantFigures('spray', 'spray', ['spray'], origin, invented);
+  return {
+    kind,
+    ...present({
+      dilution: maybe('plant.spray-dilution', dilution, 'dilution'),
+      flow: maybe('plant.spray-flow', flow, 'flow'),
+      time: maybe('plant.spray-time', time, 'time'),
+      blow: maybe('plant.spray-blow', blow, 'blow'),
+    }),
   };
 }
 

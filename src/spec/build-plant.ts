@@ -59,6 +59,9 @@ function buildMachine(machine: PlantData['machines'][number], path: YamlPath, or
       sleeveLength: maybe('sleeve-length', end.sleeve_length, 'shot_end', 'sleeve_length'),
       pressureIntensified: maybe('pressure-intensified', end.pressure_intensified, 'shot_end', 'pressure_intensified'),
       hourlyRate: maybe('hourly-rate', machine.hourly_rate, 'hourly_rate'),
+      coreCircuits: maybe('core-circuits', machine.core_circuits, 'core_circuits'),
+      vacuum: machine.vacuum,
+      extraction: machine.extraction,
     }),
     ...present({ at: origin.place(path) }),
   };

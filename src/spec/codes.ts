@@ -71,6 +71,7 @@ export const CODES = {
   'unknown-limit': 'A limit of the plant file names a value that no plan has.',
   'limit-of-text': 'A limit of the plant file is set on a word.',
   'limit-order': 'The least of a limit of the plant file is above its greatest.',
+  'dilution-of-minimal': 'A plant that sprays minimal quantities gives a dilution.',
   'sleeve-on-hot-chamber': 'A hot chamber machine has a shot sleeve length.',
 } as const;
 export type CodeName = keyof typeof CODES;

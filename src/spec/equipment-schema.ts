@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { COOLANTS, FAMILIES, FURNACE_KINDS, PRESS_DRIVES, SEVERITIES } from './equipment.ts';
+import { COOLANTS, FAMILIES, FURNACE_KINDS, PRESS_DRIVES, SEVERITIES, SPRAY_KINDS } from './equipment.ts';
 import { id, prose, quantity, text, word } from './leaves.ts';
 import { atLeastOne, MOST_ENTRIES } from './schema-parts.ts';
 
@@ -103,6 +103,19 @@ export function equipment() {
       .meta({
         description: 'Cooling units and mains; without them the coolant is planned with usual temperatures',
         examples: [[{ id: 'tower water', medium: 'water', temperature: ['25 degC', '60 degC'], flow: '150 l/min', pressure: '5 bar' }]],
+      })
+      .optional(),
+    spray: z
+      .strictObject({
+        kind: word(SPRAY_KINDS, 'Lubricant diluted in water, which cools the die too, or a mist of it undiluted'),
+        dilution: quantity('dilution', 'Parts of water to one of concentrate; of a water-based spray', '80', { bare: true }).optional(),
+        flow: quantity('sprayFlow', 'Flow of all nozzles of one die together', '12 l/min').optional(),
+        time: quantity('workTime', 'Time of one spraying, whatever the size of the shot; by a rule when absent', '6 s').optional(),
+        blow: quantity('workTime', 'Time of blowing the die off after it; a usual one when absent', '2 s').optional(),
+      })
+      .meta({
+        description: 'How dies are sprayed; planned with usual figures when absent',
+        examples: [{ kind: 'water-based', dilution: 80, flow: '12 l/min' }],
       })
       .optional(),
     trim_presses: z

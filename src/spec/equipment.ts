@@ -41,6 +41,20 @@ export interface CoolingSpec {
   readonly at?: Place;
 }
 
+/** How dies are sprayed: with lubricant diluted in water, or with a mist of it undiluted. */
+export const SPRAY_KINDS = ['water-based', 'minimal-quantity'] as const;
+
+export interface SpraySpec {
+  readonly kind: (typeof SPRAY_KINDS)[number];
+  /** Parts of water to one of concentrate. */
+  readonly dilution?: Traced<'1'>;
+  /** Of all nozzles of a die together. */
+  readonly flow?: Traced<'l/min'>;
+  /** Of one spraying, and of blowing the die off after it. */
+  readonly time?: Traced<'s'>;
+  readonly blow?: Traced<'s'>;
+}
+
 export interface TrimPressSpec {
   readonly id: string;
   readonly force: Traced<'kN'>;
@@ -72,6 +86,7 @@ export interface HouseBound {
 export interface EquipmentSpec {
   readonly furnaces?: readonly FurnaceSpec[];
   readonly cooling?: readonly CoolingSpec[];
+  readonly spray?: SpraySpec;
   readonly trimPresses?: readonly TrimPressSpec[];
   readonly limits?: readonly HouseBound[];
 }

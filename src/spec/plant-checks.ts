@@ -12,6 +12,11 @@ export function checkPlant(draft: Partly<PlantData>, findings: Findings): void {
   reportDoubles(draft.prices?.alloys, ['prices', 'alloys'], new Set(), findings);
   checkFurnaces(draft, findings);
   checkCooling(draft, findings);
+  if (draft.spray?.kind === 'minimal-quantity' && draft.spray.dilution !== undefined)
+    findings.add('dilution-of-minimal', ['spray', 'dilution'], 'minimal quantities are sprayed undiluted', {
+      fix: 'remove it, or write "kind: water-based"',
+      part: 'key',
+    });
   // The schema library passes over this one key of a free mapping; it must be as wrong as any other wrong name.
   if (dataAt(findings.yaml.data, ['limits', '__proto__']) !== undefined)
     findings.add('limit-form', ['limits', '__proto__'], 'is not the name of a value', { fix: 'remove it', part: 'key' });

@@ -1,5 +1,6 @@
 import { choose } from '../../choose.ts';
 import type { Step } from '../../step.ts';
+import { fileSprayWay } from './plant-spray.ts';
 import { plunger } from './plunger.ts';
 import { show } from './show.ts';
 import { area, film, hour, water } from './spray.ts';
@@ -13,6 +14,7 @@ export const lubricantStep: Step = {
   title: 'Lubricants',
   work: (ledger) => {
     const attempt = ledger.attempt.bind(ledger);
+    fileSprayWay(ledger);
     attempt('lubricant.kind', 'Die lubricant', () => choose(ledger, 'lubricant.kind'));
     attempt('lubricant.area', 'Die face that is sprayed', () => area(ledger));
     attempt('lubricant.surface-least', 'Die surface for the film', () => {

@@ -81,6 +81,7 @@ function showHeat(ledger: Ledger): Block[] {
       'lubricant.boiled-share',
       'lubricant.film-left',
       'lubricant.flow',
+      'lubricant.head-flow',
     ]),
   ];
 }

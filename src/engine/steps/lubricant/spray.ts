@@ -39,7 +39,11 @@ export function film(ledger: Ledger): void {
   const usual = ledger.look('lubricant/film', 'efficiency', {}, 'lubricant.efficiency-usual');
   const efficiency = assumeUsual(ledger, 'lubricant.efficiency', usual, 'known to a factor of two at best; nozzles, distance and pressure decide');
   const mix = ledger.look('lubricant/dilution', 'used', {}, 'lubricant.dilution-usual');
-  const dilution = assumeUsual(ledger, 'lubricant.dilution', mix, 'a middle figure; the sheet of the product rules');
+  const own = ledger.plant.spray?.dilution;
+  const dilution =
+    own === undefined
+      ? assumeUsual(ledger, 'lubricant.dilution', mix, 'a middle figure; the sheet of the product rules')
+      : ledger.put(own.as('lubricant.dilution'));
   const volume = ledger.apply(concentrate, { area: ledger.value('lubricant.area'), film: thickness, solids, efficiency });
   ledger.apply(diluted, { concentrate: volume, dilution }, { id: 'lubricant.film-spray' });
 }
@@ -78,6 +82,8 @@ function boiling(ledger: Ledger): Traced<'ml'> {
 
 /** At the pace of the machine, once the cycle is known. */
 export function hour(ledger: Ledger): void {
+  const head = ledger.plant.spray?.flow;
+  if (head !== undefined) ledger.put(head.as('lubricant.head-flow'));
   const shots = ledger.value('cycle.shots');
   const pace = { shots, interval: ledger.maybe('cycle.spray-interval') };
   ledger.apply(hourly, { each: ledger.value('lubricant.spray'), ...pace }, { id: 'lubricant.hourly-spray' });

@@ -151,7 +151,7 @@ function knownOf(trial: Ledger): Known | undefined {
     pressure: number('clamp.pressure-reached'),
     casting: Math.max(number('cooling.ejection-time'), number('cooling.thick-time')),
     runner: number('cooling.runner-time'),
-    layout: sum('cycle.extract', 'cycle.spray', 'cycle.blow', 'cycle.inserts', 'cycle.cores-out', 'cycle.cores-in'),
+    layout: extraction(trial, number('cycle.extract')) + sum('cycle.spray', 'cycle.blow', 'cycle.inserts', 'cycle.cores-out', 'cycle.cores-in'),
   };
 }
 
@@ -183,4 +183,9 @@ function cheapestPress(trial: Ledger, rate: number): number {
 function leastEnergy(trial: Ledger, energy: number): number {
   const others = (trial.plant.furnaces ?? []).flatMap((furnace) => (takes(trial, furnace) ? (furnace.energy?.value ?? []) : []));
   return energy > 0 ? Math.min(energy, ...others) / energy : 1;
+}
+
+/** Another machine may have its shots taken out faster, where the plant has both robots and hands. */
+function extraction(trial: Ledger, time: number): number {
+  return new Set(trial.plant.machines.map((machine) => machine.extraction ?? 'robot')).size > 1 ? 0 : time;
 }
