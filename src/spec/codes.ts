@@ -68,9 +68,6 @@ export const CODES = {
   'coolant-order': 'The coldest temperature of a cooling unit is above its hottest.',
   'open-water-hot': 'A unit with open water is hotter than open water can be run.',
   'limit-form': 'A limit of the plant file stands under a name that no value can have.',
-  'unknown-limit': 'A limit of the plant file names a value that no plan has.',
-  'limit-of-text': 'A limit of the plant file is set on a word.',
-  'limit-order': 'The least of a limit of the plant file is above its greatest.',
   'dilution-of-minimal': 'A plant that sprays minimal quantities gives a dilution.',
   'sleeve-on-hot-chamber': 'A hot chamber machine has a shot sleeve length.',
 } as const;
