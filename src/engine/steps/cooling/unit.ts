@@ -30,7 +30,11 @@ export function chooseUnit(ledger: Ledger): void {
     ledger.look('cooling/flow', 'pressure_greatest', { medium: ledger.text('cooling.medium') }, 'cooling.pressure-greatest');
     return;
   }
-  const units = [...unitsFor(ledger, ledger.text('cooling.medium'))].sort((a, b) => a.flow.value - b.flow.value || a.pressure.value - b.pressure.value);
+  // Open water does without hoses and seals for pressure, so it goes first where it is hot enough.
+  const plain = ({ medium }: CoolingSpec): number => (medium === 'pressurised water' ? 1 : 0);
+  const units = [...unitsFor(ledger, ledger.text('cooling.medium'))].sort(
+    (a, b) => plain(a) - plain(b) || a.flow.value - b.flow.value || a.pressure.value - b.pressure.value,
+  );
   if (units.length === 0) {
     ledger.setText('cooling.unit', 'none');
     return;
@@ -58,7 +62,7 @@ export function chooseUnit(ledger: Ledger): void {
         ? `pinned by the engineer; ${best}`
         : fitting === undefined
           ? `${best}; this one comes nearest`
-          : 'the smallest unit of the plant that runs the coolant as planned',
+          : 'the smallest unit of the plant that runs the coolant as planned, open water before pressurised',
     kind: named === undefined ? 'search' : 'pinned',
     status: 'derived',
     source: ['PLANT'],
@@ -66,7 +70,7 @@ export function chooseUnit(ledger: Ledger): void {
     alternatives: ledger.explains
       ? units
           .filter((unit) => unit !== chosen)
-          .map((unit) => ({ value: unit.id, because: lacks(ledger, unit, share.value).find((what) => what !== undefined) ?? 'larger' }))
+          .map((unit) => ({ value: unit.id, because: lacks(ledger, unit, share.value).find((what) => what !== undefined) ?? 'does too' }))
       : [],
   });
 }

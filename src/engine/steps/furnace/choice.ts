@@ -80,7 +80,7 @@ function choose(ledger: Ledger, wanted: Wanted, order: readonly ((one: FurnaceSp
   const nearest = sorted.reduce<FurnaceSpec | undefined>((best, one) => (best === undefined || stopped(one) >= stopped(best) ? one : best), undefined);
   const named = pinned(ledger, wanted, furnaces);
   const chosen = named ?? fitting ?? nearest;
-  if (chosen !== undefined) record(ledger, wanted, chosen, { fitting, isPinned: named !== undefined, others: furnaces.filter((one) => one !== chosen) });
+  if (chosen !== undefined) record(ledger, wanted, chosen, { fitting, isPinned: named !== undefined, others: sorted.filter((one) => one !== chosen) });
   return chosen;
 }
 
@@ -110,7 +110,6 @@ function record(
     : fitting === undefined
       ? `${best}; this one comes nearest`
       : `${chosen.id === ledger.texts.get('furnace.holding') && id === 'furnace.melting' ? 'the holding furnace' : 'the smallest furnace of the plant that'} ${what}`;
-  const whyNot = (one: FurnaceSpec): string => (takes(ledger, one) ? (stops(one) ?? 'larger') : `not used for ${ledger.alloy.family}`);
   ledger.record({
     id,
     title,
@@ -120,6 +119,6 @@ function record(
     status: 'derived',
     source: ['PLANT'],
     parents,
-    alternatives: ledger.explains ? others.map((one) => ({ value: one.id, because: whyNot(one) })) : [],
+    alternatives: ledger.explains ? others.map((one) => ({ value: one.id, because: stops(one) ?? 'larger' })) : [],
   });
 }
