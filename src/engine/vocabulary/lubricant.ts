@@ -31,6 +31,7 @@ export const LUBRICANT_WORDS = {
   'lubricant.boiled-of-film': rough('%', 'Share of the water of the film spray that must boil', 0),
   'lubricant.boiled-share': rough('%', 'Share of the sprayed water that must boil', 0),
   'lubricant.film-left': rough('um', 'Film that the planned spray leaves', 1),
+  'lubricant.active-usual': number('%', 'Active matter of an undiluted lubricant'),
   'lubricant.plant-spray': text('How the plant sprays its dies'),
   'lubricant.head-given': text('Whether the flow of the spray head is given'),
   'lubricant.head-flow': number('l/min', 'Flow that the spray head gives'),

@@ -149,6 +149,7 @@ export const SHOT_LINES: readonly Line[] = [
     title: 'Spray',
     pieces: [
       { id: 'lubricant.spray' },
+      { id: 'lubricant.concentrate', unless: ['lubricant.spray'] },
       { id: 'cycle.spray-each', label: 'in' },
       { id: 'cycle.spray-interval', label: 'shots to a spraying' },
       { id: 'cycle.blow-each', label: 'blown off for' },

@@ -31,7 +31,10 @@ describe('the spray of the plant', () => {
     expect(figure(mist, 'cooling.length-needed[ejector half]')).toBeGreaterThan(figure(bare, 'cooling.length-needed[ejector half]'));
     expect(figure(mist, 'cycle.spray-each')).toBe(figure(mist, 'cycle.spray-least'));
     expect([...findingsOf(mist).keys()].filter((code) => /^(heat\/shares|cycle\/spray|lubricant\/head-flow)$/.test(code))).toEqual([]);
-    expect([...mist.unchecked.map(({ id }) => id)].filter((id) => id === 'lubricant.spray')).toEqual([]);
+    // 2 um of undiluted lubricant on the whole face, of which half of the mist stays.
+    expect(figure(mist, 'lubricant.concentrate')).toBeCloseTo((figure(mist, 'lubricant.area') * 2e-4) / 0.5, 9);
+    expect(['lubricant.spray', 'lubricant.dilution', 'lubricant.water-free'].filter((id) => mist.values.has(id))).toEqual([]);
+    expect(mist.unchecked.map(({ id }) => id).filter((id) => id.startsWith('lubricant'))).toEqual([]);
   });
 });
 

@@ -13,6 +13,11 @@ export function fileMedia(ledger: Ledger): void {
   ledger.setText('cooling.unit-medium', 'not given');
 }
 
+/** Says so early where the plant has no unit for the coolant, whatever the lines come to. */
+export function noteNoUnit(ledger: Ledger): void {
+  if (ledger.plant.cooling !== undefined && unitsFor(ledger, ledger.text('cooling.medium')).length === 0) ledger.setText('cooling.unit', 'none');
+}
+
 /** Units for a coolant of the decision: water or oil. */
 export function unitsFor(ledger: Ledger, medium: string): readonly CoolingSpec[] {
   return (ledger.plant.cooling ?? []).filter((unit) => (unit.medium === 'oil') === (medium === 'oil'));
@@ -35,10 +40,7 @@ export function chooseUnit(ledger: Ledger): void {
   const units = [...unitsFor(ledger, ledger.text('cooling.medium'))].sort(
     (a, b) => plain(a) - plain(b) || a.flow.value - b.flow.value || a.pressure.value - b.pressure.value,
   );
-  if (units.length === 0) {
-    ledger.setText('cooling.unit', 'none');
-    return;
-  }
+  if (units.length === 0) return;
   const share = ledger.look('cooling/unit', 'die_share', {}, 'cooling.unit-share');
   const stopped = (unit: CoolingSpec): number => lacks(ledger, unit, share.value).findIndex((what) => what !== undefined);
   const place = (unit: CoolingSpec): number => (stopped(unit) < 0 ? 4 : stopped(unit));
@@ -62,7 +64,7 @@ export function chooseUnit(ledger: Ledger): void {
         ? `pinned by the engineer; ${best}`
         : fitting === undefined
           ? `${best}; this one comes nearest`
-          : 'the smallest unit of the plant that runs the coolant as planned, open water before pressurised',
+          : `the smallest unit of the plant that runs the coolant as planned${ledger.text('cooling.medium') === 'oil' ? '' : ', open water before pressurised'}`,
     kind: named === undefined ? 'search' : 'pinned',
     status: 'derived',
     source: ['PLANT'],

@@ -39,10 +39,12 @@ function holding(ledger: Ledger): void {
     ledger.setText('furnace.holding', 'pot of the machine');
     return;
   }
-  const poured = ledger.value('furnace.poured');
+  // Whether the plant has a furnace for the metal at all does not hang on how much is poured.
+  const poured = ledger.maybe('furnace.poured');
   const usable = ledger.look('furnace/planned', 'usable', {}, 'furnace.usable');
   const least = ledger.look('furnace/planned', 'hold_least', {}, 'furnace.hold-least');
-  const enough = (capacity: number): boolean => holdTime.compute({ capacity, usable: usable.value, poured: poured.value }) >= least.value;
+  const enough = (capacity: number): boolean =>
+    poured === undefined || holdTime.compute({ capacity, usable: usable.value, poured: poured.value }) >= least.value;
   const chosen = chooseHolding(ledger, enough);
   if (chosen === undefined) {
     ledger.setText('furnace.holding', 'none');
@@ -50,15 +52,17 @@ function holding(ledger: Ledger): void {
   }
   ledger.put(chosen.coldest.as('furnace.coldest'));
   ledger.put(chosen.hottest.as('furnace.hottest'));
-  ledger.apply(holdTime, { capacity: ledger.put(chosen.capacity.as('furnace.capacity')), usable, poured });
+  const capacity = ledger.put(chosen.capacity.as('furnace.capacity'));
+  if (poured !== undefined) ledger.apply(holdTime, { capacity, usable, poured });
 }
 
 function melting(ledger: Ledger): void {
-  const melted = ledger.value('furnace.melted');
-  const chosen = chooseMelting(ledger, melted.value);
+  const melted = ledger.maybe('furnace.melted');
+  const chosen = chooseMelting(ledger, melted?.value ?? 0);
   if (chosen?.meltRate === undefined) {
     ledger.setText('furnace.melting', 'none');
     return;
   }
-  ledger.apply(meltUse, { melted, rate: ledger.put(chosen.meltRate.as('furnace.melt-rate')) });
+  const rate = ledger.put(chosen.meltRate.as('furnace.melt-rate'));
+  if (melted !== undefined) ledger.apply(meltUse, { melted, rate });
 }
