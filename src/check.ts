@@ -47,6 +47,7 @@ function describe(rulebook: Rulebook, code: string, severity: Severity): RuleInf
     own(FINDING_CODES, code) ??
     (spec === code ? undefined : own(CODES, spec)) ??
     (code.startsWith('range/') ? own(FINDING_CODES, 'range/…') : undefined) ??
+    (code.startsWith('house/') ? own(FINDING_CODES, 'house/…') : undefined) ??
     code;
   return { code, title: /^[^.]*\.(?= |$)/.exec(meaning)?.[0].slice(0, -1) ?? meaning, about: meaning, severity };
 }

@@ -1,6 +1,7 @@
 import { applyAcceptances } from './engine/acceptance.ts';
 import { makeDiePlan, otherAlloy } from './engine/die-set/make-die-plan.ts';
 import { allFindings, type Plan } from './engine/plan.ts';
+import { withPlantLimits } from './engine/plant-limits.ts';
 import { alloyOf, type Planned, plantOf, type Rulebook } from './index.ts';
 import { type Diagnostic, sortDiagnostics } from './kernel/diagnostic.ts';
 import type { SourceText } from './kernel/place.ts';
@@ -26,9 +27,8 @@ export interface DieRequest {
 
 /** Reads a die description with the parts that it names and works out the plan of the die. Never throws for what a user can write. */
 export function planDie(request: DieRequest): Planned {
-  const { rulebook } = request;
   const { die, diagnostics } = readDie(request.die);
-  const plant = plantOf(rulebook, request.plant);
+  const plant = plantOf(request.rulebook, request.plant);
   const input: Diagnostic[] = [...diagnostics, ...plant.diagnostics];
   if (die === undefined) return { diagnostics: input };
   const parts = die.parts.map((entry) => readMember(entry, request, input));
@@ -37,6 +37,7 @@ export function planDie(request: DieRequest): Planned {
   if (other !== undefined) input.push(other);
   if (plant.plant === undefined || other !== undefined || known.length < parts.length) return { diagnostics: input };
   const first = known[0] as (typeof known)[number];
+  const rulebook = withPlantLimits(request.rulebook, plant.plant);
   const tool = { name: 'diewright', version: request.version };
   const made = makeDiePlan({ die, parts: known.map(({ part }) => part), alloy: first.alloy, plant: plant.plant, rulebook, wave: request.wave === true }, tool);
   const accepted = (plan: Plan, of: Pick<DieSpec | PartSpec, 'accepted'>, own: readonly Diagnostic[]): Plan => {

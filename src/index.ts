@@ -4,6 +4,7 @@ import { findEntries, nearIds } from './engine/catalogue.ts';
 import { type Listing, type ListingName, listing } from './engine/listings.ts';
 import { makePlan } from './engine/make-plan.ts';
 import { allFigures, type Plan } from './engine/plan.ts';
+import { isPlantLimit, plantLimitFaults, withPlantLimits } from './engine/plant-limits.ts';
 import { type Diagnostic, sortDiagnostics } from './kernel/diagnostic.ts';
 import { Place, type SourceText } from './kernel/place.ts';
 import { orList } from './kernel/spelling.ts';
@@ -96,10 +97,10 @@ export function planPart(request: PlanRequest): Planned {
   if (read.part === undefined || plant.plant === undefined) return { diagnostics: input };
   const alloy = alloyOf(rulebook, read.part);
   if ('fault' in alloy) return { diagnostics: sortDiagnostics([...input, alloy.fault]) };
-  const given = { part: read.part, plant: plant.plant, alloy: alloy.found, rulebook, wave: request.wave === true };
+  const given = { part: read.part, plant: plant.plant, alloy: alloy.found, rulebook: withPlantLimits(rulebook, plant.plant), wave: request.wave === true };
   const plan = makePlan(given, { name: 'diewright', version: request.version });
   const all = sortDiagnostics([...input, ...plan.findings]);
-  const findings = applyAcceptances(read.part.accepted, all, { rulebook, others: Object.keys(FINDING_CODES) });
+  const findings = applyAcceptances(read.part.accepted, all, { rulebook: given.rulebook, others: Object.keys(FINDING_CODES) });
   // A pin that cannot be read is found while the plan is made; such a plan is not what was asked for.
   if (findings.some((finding) => finding.severity === 'error' && finding.code.startsWith('spec/'))) return { diagnostics: findings };
   return { plan: { ...plan, findings }, diagnostics: findings, given };
@@ -111,7 +112,7 @@ const readPlants = new WeakMap<SourceText, ReturnType<typeof readPlant>>();
 /** The plant given, or the built-in one, built once for each rulebook and text. */
 export function plantOf(rulebook: Rulebook, given: SourceText | undefined): { readonly plant?: PlantSpec; readonly diagnostics: readonly Diagnostic[] } {
   if (given !== undefined) {
-    const known = readPlants.get(given) ?? readPlant(given);
+    const known = readPlants.get(given) ?? readWholePlant(given);
     readPlants.set(given, known);
     return known;
   }
@@ -123,9 +124,17 @@ export function plantOf(rulebook: Rulebook, given: SourceText | undefined): { re
   return { plant, diagnostics: [] };
 }
 
+/** Reads a plant, and holds its limits against the values that plans have. */
+function readWholePlant(source: SourceText): ReturnType<typeof readPlant> {
+  const { plant, diagnostics } = readPlant(source);
+  const faults = plant === undefined ? [] : plantLimitFaults(plant);
+  if (plant === undefined || faults.length === 0) return { ...(plant === undefined ? {} : { plant }), diagnostics };
+  return { diagnostics: sortDiagnostics([...diagnostics, ...faults]) };
+}
+
 /** The faults of a plant description. */
 export function readPlantText(source: SourceText): readonly Diagnostic[] {
-  return readPlant(source).diagnostics;
+  return readWholePlant(source).diagnostics;
 }
 
 /** What is wrong with a designation that was given as an option; empty when it names one alloy. */
@@ -198,7 +207,11 @@ export function explain(rulebook: Rulebook, id: string): { readonly text: string
   const entries = findEntries(rulebook, id);
   const range = id.startsWith('range/') ? findEntries(rulebook, id.slice('range/'.length)) : [];
   // A quantity is read in the same way for a file and for `calc`.
-  const meaning = codes[id] ?? codes[id.replace(/^(calc|rules)\//, 'spec/')] ?? (range.length > 0 ? codes['range/…'] : undefined);
+  const meaning =
+    codes[id] ??
+    codes[id.replace(/^(calc|rules)\//, 'spec/')] ??
+    (range.length > 0 ? codes['range/…'] : undefined) ??
+    (isPlantLimit(id) ? codes['house/…'] : undefined);
   const parts = [
     ...(entries.length === 0 ? [] : [entriesText(entries, rulebook.changes)]),
     ...(meaning === undefined ? [] : [codeText(id, meaning)]),

@@ -4,6 +4,7 @@ import { nearestWord, orList } from '../kernel/spelling.ts';
 import { formulaById } from '../physics/index.ts';
 import type { Rulebook } from '../rulebook/types.ts';
 import type { Acceptance } from '../spec/index.ts';
+import { isPlantLimit } from './plant-limits.ts';
 
 /** Beginnings of the codes that say an input, a command line or a committed file is wrong: these are mended, not accepted. */
 const NEVER = /^(spec|file|set|cli|calc|check)\//;
@@ -75,7 +76,7 @@ function faultOf(entry: Acceptance, findings: readonly Diagnostic[], known: Know
 }
 
 function isKnown(code: string, { rulebook, others }: KnownCodes): boolean {
-  if (Object.hasOwn(rulebook.limits, code) || others.includes(code)) return true;
+  if (Object.hasOwn(rulebook.limits, code) || others.includes(code) || isPlantLimit(code)) return true;
   if (!code.startsWith('range/')) return false;
   const id = code.slice('range/'.length);
   return formulaById(id) !== undefined || Object.hasOwn(rulebook.tables, id);

@@ -9,6 +9,7 @@ import { evaluated } from './evaluated.ts';
 import type { Ledger } from './ledger.ts';
 import { placeOf } from './place-of.ts';
 import type { Judged } from './plan.ts';
+import { isPlantLimit } from './plant-limits.ts';
 import { wordOf } from './vocabulary/index.ts';
 
 /** The outcome of one limit for one subject. */
@@ -95,7 +96,8 @@ export function judge(ledger: Ledger, limit: Limit, item?: string): Verdict {
 }
 
 /** What to say of the origin of a rule that is not as built in. */
-function ruleOf({ house, regraded, severity }: Limit): { readonly rule?: string } {
+function ruleOf({ id, house, regraded, severity }: Limit): { readonly rule?: string } {
+  if (house !== undefined && isPlantLimit(id)) return { rule: `limit of the plant: ${house}` };
   if (house !== undefined) return { rule: `house rules: ${house}` };
   return regraded === undefined ? {} : { rule: `re-graded from ${regraded.from} to ${severity} by ${regraded.by}` };
 }

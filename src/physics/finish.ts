@@ -157,3 +157,39 @@ export const quenchRate = defineFormula({
   accuracy: 'mean over the cycle',
   compute: ({ heat, shots }) => (heat * shots) / 3600,
 });
+
+/** Side of the platen that the trim die of a shot takes. */
+export const pressRoom = defineFormula({
+  id: 'finish.press-room',
+  title: 'Side of the trim die',
+  symbol: 's_t',
+  inputs: {
+    extent: { symbol: 'b', unit: 'mm', meaning: 'extent of the shot in that direction', range: [5, 5000] },
+    rim: { symbol: 'r', unit: 'mm', meaning: 'die and clamps around the shot, each side', range: [0, 500], domain: 'not-negative' },
+  },
+  unit: 'mm',
+  equation: 'b + 2 * r',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'as good as the rim, a planning figure; the trim die maker gives the real size',
+  compute: ({ extent, rim }) => extent + 2 * rim,
+});
+
+/** Stroke with which the punch clears a shot that is lifted out of the trim die. */
+export const strokeNeeded = defineFormula({
+  id: 'finish.stroke-needed',
+  title: 'Stroke that clears the shot',
+  symbol: 'H_t',
+  inputs: {
+    depth: { symbol: 'd', unit: 'mm', meaning: 'depth of the casting along the die opening', range: [0.5, 3000] },
+    clearance: { symbol: 'c', unit: 'mm', meaning: 'room to take the shot out over its depth', range: [0, 1000], domain: 'not-negative' },
+  },
+  unit: 'mm',
+  equation: '2 * d + c',
+  outside: 'extrapolate',
+  source: [],
+  status: 'practice',
+  accuracy: 'a planning rule: the punch follows the casting down by its depth at most and clears it by its depth again',
+  compute: ({ depth, clearance }) => 2 * depth + clearance,
+});

@@ -39,6 +39,7 @@ import * as fill from './fill.ts';
 import * as fillPlan from './fill-plan.ts';
 import * as fillet from './fillet.ts';
 import * as finish from './finish.ts';
+import * as furnace from './furnace.ts';
 import * as gate from './gate.ts';
 import * as gatePlan from './gate-plan.ts';
 import * as gateShare from './gate-share.ts';
@@ -176,6 +177,7 @@ const TOPICS: readonly Readonly<Record<string, unknown>>[] = [
   cycleCheck,
   cycleRate,
   finish,
+  furnace,
   impregnation,
   lubricant,
   sprayCooling,

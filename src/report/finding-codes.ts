@@ -3,6 +3,9 @@ export const FINDING_CODES: Readonly<Record<string, string>> = {
   'spec/unknown-alloy': 'The alloy is in no table under this designation. See "diewright list alloys".',
   'spec/ambiguous-alloy': 'The designation fits several alloys, or is only near to one. Write the id of the one that is meant.',
   'spec/unknown-pin': 'A pinned id names no plan value and no decision. See "diewright list values" and "diewright list choices".',
+  'spec/unknown-limit': 'A limit of the plant file names a value that no plan has. See "diewright list values".',
+  'spec/limit-of-text': 'A limit of the plant file is set on a word. Only numbers have a least and a greatest.',
+  'spec/limit-order': 'The least of a limit of the plant file is above its greatest. Write the smaller one as least.',
   'spec/unknown-code': 'An acceptance in the part file names a code that no finding has. See "diewright list rules".',
   'spec/not-acceptable': 'An acceptance in the part file names a fault of a file or of a run. Only findings of a plan can be accepted.',
   'pin/not-used': 'A pinned value was not used, because this plan does not work it out. Remove the pin, or check why.',
@@ -13,6 +16,8 @@ export const FINDING_CODES: Readonly<Record<string, string>> = {
   'table/no-figure': 'A table has no published figure for this case. Decide it with the die caster and pin the value.',
   'range/…': 'A value lies outside the range in which the formula or table named after the stroke holds. The message says what was done about it.',
   'range/many': 'So many figures lie outside the range of their formula or table that they are said together: the part is beyond what the rules are for.',
+  'house/…':
+    'A value of the plan does not keep a limit that the plant file sets on it; the value is named after the stroke. Change what it hangs on, or the limit.',
   'check/stale-plan': 'A plan that lies beside its part is not what the part gives today. The message says what has changed, and which command renews it.',
   'check/unreadable-plan': 'A file that should hold a plan does not. Plan the part again, or remove the file.',
   'check/unused-acceptance': 'The part file accepts a finding that its plan does not have. Remove the entry, so that it cannot hide a later finding.',

@@ -1,17 +1,16 @@
 import type { YamlPath } from '../kernel/located-yaml.ts';
 import { Traced } from '../kernel/traced.ts';
 import type { Unit } from '../kernel/units.ts';
+import { buildEquipment } from './build-equipment.ts';
 import { buildPrices } from './build-prices.ts';
 import type { Reading } from './leaves.ts';
 import type { MachineSpec, PlantSpec } from './plant.ts';
+import { plantFigures } from './plant-figure.ts';
 import { PLANT_SOURCE, type PlantOrigin } from './plant-origin.ts';
 import type { PlantData } from './plant-schema.ts';
 import { present } from './present.ts';
 
-/**
- * The plant of a file without faults: every quantity becomes a traced value. Figures of the user's plant are inputs with
- * their place; those of an invented plant are practice, so that no plan takes them for a machine that stands somewhere.
- */
+/** The plant of a file without faults: every quantity becomes a traced value. */
 export function buildPlant(data: PlantData, origin: PlantOrigin): PlantSpec {
   const { name, invented = false, note } = data.plant;
   return {
@@ -20,25 +19,15 @@ export function buildPlant(data: PlantData, origin: PlantOrigin): PlantSpec {
     invented,
     ...present({ note }),
     machines: data.machines.map((machine, i) => buildMachine(machine, ['machines', i], origin, invented)),
+    ...buildEquipment(data, origin, invented),
     ...present({ prices: data.prices === undefined ? undefined : buildPrices(data.prices, origin, invented) }),
   };
 }
 
 function buildMachine(machine: PlantData['machines'][number], path: YamlPath, origin: PlantOrigin, invented: boolean): MachineSpec {
   const { id, chamber, shot, ejector, shot_end: end } = machine;
-  const figure = <U extends Unit>(name: string, reading: Reading<U>, place: YamlPath): Traced<U> => {
-    const at = origin.place(place);
-    return invented
-      ? Traced.table(name, reading.value, reading.unit, {
-          table: `plant ${id}`,
-          source: [PLANT_SOURCE],
-          status: 'practice',
-          note: 'machine of an invented plant',
-          at,
-        })
-      : Traced.input(name, reading.value, reading.unit, { at, written: reading.written, source: PLANT_SOURCE });
-  };
-  const as = <U extends Unit>(name: string, reading: Reading<U>, ...rest: YamlPath): Traced<U> => figure(`machine.${name}[${id}]`, reading, [...path, ...rest]);
+  const { of: figure } = plantFigures('machine', id, path, origin, invented);
+  const as = <U extends Unit>(name: string, reading: Reading<U>, ...rest: YamlPath): Traced<U> => figure(`machine.${name}[${id}]`, reading, ...rest);
   const maybe = <U extends Unit>(name: string, reading: Reading<U> | undefined, ...rest: YamlPath): Traced<U> | undefined =>
     reading === undefined ? undefined : as(name, reading, ...rest);
   return {
@@ -53,7 +42,7 @@ function buildMachine(machine: PlantData['machines'][number], path: YamlPath, or
     openingStroke: as('opening-stroke', machine.opening_stroke, 'opening_stroke'),
     ejectorForce: as('ejector-force', ejector.force, 'ejector', 'force'),
     ejectorStroke: as('ejector-stroke', ejector.stroke, 'ejector', 'stroke'),
-    plungers: end.plungers.map((plunger, i) => figure(`machine.plunger[${id}/${plunger.written}]`, plunger, [...path, 'shot_end', 'plungers', i])),
+    plungers: end.plungers.map((plunger, i) => figure(`machine.plunger[${id}/${plunger.written}]`, plunger, 'shot_end', 'plungers', i)),
     shotStroke: as('shot-stroke', end.stroke, 'shot_end', 'stroke'),
     cylinderDiameter: as('cylinder-diameter', end.cylinder_diameter, 'shot_end', 'cylinder_diameter'),
     tailRodDiameter:
@@ -70,6 +59,9 @@ function buildMachine(machine: PlantData['machines'][number], path: YamlPath, or
       sleeveLength: maybe('sleeve-length', end.sleeve_length, 'shot_end', 'sleeve_length'),
       pressureIntensified: maybe('pressure-intensified', end.pressure_intensified, 'shot_end', 'pressure_intensified'),
       hourlyRate: maybe('hourly-rate', machine.hourly_rate, 'hourly_rate'),
+      coreCircuits: maybe('core-circuits', machine.core_circuits, 'core_circuits'),
+      vacuum: machine.vacuum,
+      extraction: machine.extraction,
     }),
     ...present({ at: origin.place(path) }),
   };

@@ -67,6 +67,12 @@ export const CODES = {
   'die-height-order': 'The least die height of a machine is above its greatest.',
   'pressure-order': 'The intensified pressure of a machine is not above its pressure in filling.',
   'rod-above-cylinder': 'The tail rod of a machine is as wide as its shot cylinder.',
+  'furnace-temperature-order': 'The coldest metal that a furnace holds is above the hottest.',
+  'melt-rate-of-holding': 'A furnace that only holds metal has a melt rate or an energy for melting.',
+  'coolant-order': 'The coldest temperature of a cooling unit is above its hottest.',
+  'open-water-hot': 'A unit with open water is hotter than open water can be run.',
+  'limit-form': 'A limit of the plant file stands under a name that no value can have.',
+  'dilution-of-minimal': 'A plant that sprays minimal quantities gives a dilution.',
   'sleeve-on-hot-chamber': 'A hot chamber machine has a shot sleeve length.',
 } as const;
 export type CodeName = keyof typeof CODES;

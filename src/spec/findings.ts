@@ -15,6 +15,9 @@ const ENTRY_NAMES: Readonly<Record<string, string>> = {
   machining: 'machined face',
   machines: 'machine',
   parts: 'part',
+  furnaces: 'furnace',
+  cooling: 'cooling unit',
+  trim_presses: 'trim press',
   accepted: 'acceptance',
   adjusted: 'adjustment',
 };

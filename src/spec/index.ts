@@ -5,6 +5,7 @@ export { CODES } from './codes.ts';
 export type { DecisionRecord, FindingRecord, PlanRecord, ValueRecord } from './committed-plan.ts';
 export { readCommittedPlans } from './committed-plan.ts';
 export type { DieEntry, DieSpec } from './die.ts';
+export type { CoolingSpec, FurnaceSpec, HouseBound, TrimPressSpec } from './equipment.ts';
 export { jsonSchema } from './json-schema.ts';
 export type * from './part.ts';
 export { ACROSS, COLD_SHUTS, FINISHES, HEAT_TREATMENTS, HOLE_KINDS, MARKETS, USES, WALL_SIDES } from './part.ts';

@@ -7,5 +7,5 @@ export const PLANT_SOURCE = 'PLANT';
 /** Where the pieces of a plant were written; a plant that came with the tool was written in no file of the user's. */
 export interface PlantOrigin {
   readonly source: SourceText;
-  readonly place: (path: YamlPath) => Place | undefined;
+  readonly place: (path: YamlPath, part?: 'value' | 'key') => Place | undefined;
 }

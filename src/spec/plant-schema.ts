@@ -1,6 +1,7 @@
 import * as z from 'zod';
+import { equipment } from './equipment-schema.ts';
 import { flag, id, prose, quantity, text, word } from './leaves.ts';
-import { CHAMBERS, SHOTS } from './plant.ts';
+import { CHAMBERS, EXTRACTIONS, SHOTS } from './plant.ts';
 import { prices } from './prices-schema.ts';
 import { formatLine, MOST_ENTRIES, once } from './schema-parts.ts';
 
@@ -45,6 +46,12 @@ const machine = () =>
       hourly_rate: quantity('hourlyRate', 'Money per hour for the machine with its people and energy, in the currency of the plant', '95', {
         bare: true,
       }).optional(),
+      core_circuits: quantity('coreCircuits', 'Circuits for hydraulic cores, with valves and switches; not judged when absent', '4', {
+        bare: true,
+        whole: true,
+      }).optional(),
+      vacuum: flag('Whether a vacuum unit stands at the machine; not judged when absent').optional(),
+      extraction: word(EXTRACTIONS, 'How a shot that does not fall is taken out of the die; as by robot when absent').optional(),
     })
     // What the reader checks after the schema, in words of JSON Schema for editors.
     .meta({
@@ -71,8 +78,9 @@ export const plantSchema = once(() =>
         .min(1)
         .max(MOST_ENTRIES)
         .meta({ description: 'Die casting machines', examples: [[{ id: 'cold-4000' }]] }),
+      ...equipment(),
       prices: prices().optional(),
     })
-    .meta({ title: 'Plant description', description: 'The machines and prices of a die casting plant, as diewright reads them' }),
+    .meta({ title: 'Plant description', description: 'The machines, equipment and prices of a die casting plant, as diewright reads them' }),
 );
 export type PlantData = z.output<ReturnType<typeof plantSchema>>;

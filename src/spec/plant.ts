@@ -1,8 +1,10 @@
 import type { Place, SourceText } from '../kernel/place.ts';
 import type { Traced } from '../kernel/traced.ts';
+import type { EquipmentSpec } from './equipment.ts';
 import type { PricesSpec } from './prices.ts';
 
 export const CHAMBERS = ['hot', 'cold'] as const;
+export const EXTRACTIONS = ['robot', 'by hand'] as const;
 export const SHOTS = ['horizontal', 'vertical'] as const;
 
 export interface MachineSpec {
@@ -31,11 +33,17 @@ export interface MachineSpec {
   readonly dryCycle: Traced<'s'>;
   /** Money per hour for the machine with its people and energy, in the currency of the plant. */
   readonly hourlyRate?: Traced<'1'>;
+  /** Circuits for hydraulic cores; absent: not given, and not judged. */
+  readonly coreCircuits?: Traced<'1'>;
+  /** Whether a vacuum unit stands at the machine; absent: not given. */
+  readonly vacuum?: boolean;
+  /** How a shot that does not fall is taken out; absent: not given, planned as by robot. */
+  readonly extraction?: (typeof EXTRACTIONS)[number];
   readonly at?: Place;
 }
 
 /** A plant description, read and checked. */
-export interface PlantSpec {
+export interface PlantSpec extends EquipmentSpec {
   readonly source: SourceText;
   readonly name: string;
   /** The plant does not exist; plans say so. */

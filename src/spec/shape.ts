@@ -62,6 +62,10 @@ function reportIssue(schema: z.ZodObject, issue: z.core.$ZodIssue, findings: Fin
     findings.add('missing-field', path, 'has no value', { fix: exampleOf(schema, path) });
     return;
   }
+  if (issue.code === 'invalid_key' && path[0] === 'limits') {
+    findings.add('limit-form', path, 'is not the name of a value', { fix: 'write a name such as "clamp.use" or "wall.draft", without an item', part: 'key' });
+    return;
+  }
   if (issue.code === 'invalid_key') {
     findings.add('pin-form', path, 'is not the name of a plan value', { fix: 'write a name such as "machine.cavities" or "hole.draft[H1]"', part: 'key' });
     return;

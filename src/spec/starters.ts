@@ -74,11 +74,11 @@ parts:
 
 export const STARTER_PLANT = `# yaml-language-server: $schema=plant.schema.json
 # An editor completes and checks the keys once this has been run: diewright schema plant > plant.schema.json
-# The figures below are invented. Replace them by those of your own machines before you rely on a plan.
+# The figures below are invented. Replace them by those of your own plant before you rely on a plan.
 diewright: plant/1
 plant:
   name: My plant
-  invented: true                        # take this line out when the machines are real
+  invented: true                        # take this line out when the figures are real
 machines:
   - id: cold-4000
     chamber: cold                       # hot or cold
@@ -99,6 +99,54 @@ machines:
       dry_speed: 5.2 m/s                # plunger speed without metal
     dry_cycle: 4.3 s
     hourly_rate: 83                     # money per hour with people and energy; may be left out
+    core_circuits: 4                    # for hydraulic cores; may be left out, like the two lines below
+    vacuum: true                        # whether a vacuum unit stands at the machine
+    extraction: robot                   # how shots are taken out: robot or by hand
+  - id: hot-1600
+    chamber: hot
+    shot: horizontal
+    locking_force: 1600 kN
+    tie_bar_clearance: [420 mm, 420 mm]
+    die_height: [200 mm, 550 mm]
+    opening_stroke: 250 mm
+    ejector: { force: 80 kN, stroke: 75 mm }
+    shot_end:
+      plungers: [60 mm, 70 mm, 80 mm]
+      stroke: 170 mm
+      cylinder_diameter: 95 mm
+      pressure_fill: 12 MPa
+      dry_speed: 4.5 m/s
+    dry_cycle: 2.9 s
+    hourly_rate: 61
+
+# All that follows may be left out; what is left out is planned with usual figures, which the plan lists.
+
+furnaces:                               # kind: holding, dosing, melting, or melting and holding
+  - { id: doser, kind: dosing, families: [aluminium], capacity: 900 kg, temperature: [640 degC, 760 degC] }
+  - { id: tower, kind: melting, families: [aluminium], capacity: 1500 kg, melt_rate: 500 kg/h, temperature: [640 degC, 780 degC], energy: 0.8 kWh/kg }
+  - { id: zinc melter, kind: melting, alloys: [Zamak 3, Zamak 5], capacity: 1000 kg, melt_rate: 300 kg/h, temperature: [400 degC, 460 degC] }
+
+cooling:                                # medium: water, pressurised water or oil; flow for one die
+  - { id: tower water, medium: water, temperature: [28 degC, 70 degC], flow: 150 l/min, pressure: 5 bar }
+  - { id: tempering, medium: pressurised water, temperature: [60 degC, 150 degC], flow: 120 l/min, pressure: 6 bar }
+  - { id: oil unit, medium: oil, temperature: [150 degC, 300 degC], flow: 100 l/min, pressure: 7 bar }
+
+spray:                                  # kind: water-based or minimal-quantity
+  kind: water-based
+  dilution: 60                          # parts of water to one of concentrate
+  flow: 25 l/min                        # all nozzles of one die
+  # time: 6 s                           # of one spraying, in place of the rule by size
+  # blow: 2 s                           # blowing off after it
+
+trim_presses:                           # drive: hydraulic, pneumatic, part-revolution clutch or full-revolution clutch
+  - { id: trim-160, force: 160 kN, stroke: 350 mm, platen: [800 mm, 600 mm], hourly_rate: 34 }
+  - { id: trim-400, force: 400 kN, stroke: 500 mm, platen: [1200 mm, 900 mm], hourly_rate: 38 }
+  # Say how each is driven: the safety rules hang on it, and the plan asks while it is not known, for example
+  #   drive: hydraulic
+
+limits:                                 # of the house, on any value of a plan; see: diewright list values
+  clamp.use: { greatest: 88 %, reason: what the house allows its tie bars }
+  # cycle.time: { greatest: 90 s, severity: error }          # error, warning or note
 
 # With prices the plan works out what a good part costs; bare numbers, in one currency and of one day.
 # prices:
@@ -110,7 +158,7 @@ machines:
 #     - { id: A380, price: 2.3 }
 #   # returns_sold: 65 %                # only where returns are sold; what they fetch, share of the price of ingot
 #   energy: 0.12                        # per kWh, for melting and holding
-#   trimming: { rate: 40, cycle: 8 s, each: 2 s }              # cycle per shot, each per casting
+#   trimming: { rate: 40, cycle: 8 s, each: 2 s }              # cycle per shot, each per casting; a press may have a rate of its own
 #   machining: { rate: 60, feature: 6 s, handling: 15 s }      # feature: each face, hole or thread
 #   impregnation: 2                     # per casting
 #   die: { rate: 60, cavity_steel: 12, holder_steel: 3, heat_treatment: 4 }   # per hour, and per kilogram

@@ -13,6 +13,7 @@ import { dieSurfaceStep } from '../steps/die-surface/index.ts';
 import { ejectionStep } from '../steps/ejection/index.ts';
 import { fillStep } from '../steps/fill.ts';
 import { finishStep } from '../steps/finish/index.ts';
+import { furnaceStep } from '../steps/furnace/index.ts';
 import { gateStep } from '../steps/gate.ts';
 import { gooseneckStep } from '../steps/gooseneck.ts';
 import { heatStep } from '../steps/heat/index.ts';
@@ -72,7 +73,7 @@ export function isSetAside(id: string): boolean {
   return SHOT_WIDE.test(id);
 }
 const SHOT_WIDE =
-  /^(machine|clamp|shot|sleeve|pot|slow-shot|pq2|intensification|squeeze|cooling|heat|cycle|cycle-rate|die|cost|metal|cavities|runner|lubricant|production)\.|^(fill\.time|gate\.velocity)$/;
+  /^(machine|clamp|shot|sleeve|pot|slow-shot|pq2|intensification|squeeze|cooling|heat|cycle|cycle-rate|die|cost|metal|cavities|runner|lubricant|furnace|production)\.|^(fill\.time|gate\.velocity)$/;
 
 export const DIE_EXTENT: Extent = {
   sections: [
@@ -97,6 +98,7 @@ export const DIE_EXTENT: Extent = {
     lubricantStep,
     cycleStep,
     cycleRateStep,
+    furnaceStep,
     costSection,
   ],
   isJudged: (limit) => !isOfPart(limit) && !OF_ALIKE.has(limit.id),
@@ -153,4 +155,6 @@ export const PART_STEPS = [
 export const PART_EXTENT: Extent = {
   sections: [designStep, partingStep, fillStep, gateStep, overflowStep, ...PART_STEPS],
   isJudged: isOfPart,
+  // The press takes the whole shot, so it stands in the plan of the die.
+  isKept: (id) => !/^finish\.(press|plant-drive|room-|shot-|stroke-needed)/.test(id),
 };

@@ -145,9 +145,22 @@ export const trimmingSection: Shown = {
   id: 'finish',
   title: 'Trimming of the shot',
   show: (ledger) => {
-    const values = valuesBlock(ledger, ['finish.shot-section', 'finish.shear-strength', 'finish.factor', 'finish.trim-force', 'finish.press']);
+    const values = valuesBlock(ledger, [
+      'finish.shot-section',
+      'finish.shear-strength',
+      'finish.factor',
+      'finish.trim-force',
+      'finish.room-width',
+      'finish.room-height',
+      'finish.stroke-needed',
+      'finish.press',
+      'finish.press-width',
+      'finish.press-height',
+      'finish.press-stroke',
+    ]);
+    const press = ledger.decisions.has('finish.press-model') ? (['. Press: ', { decision: 'finish.press-model' }] as const) : [];
     if (values.length === 0) return [];
-    return [textBlock('Gates, overflows and flash of all castings come off together: ', { decision: 'finish.trimming' }, '.'), ...values];
+    return [textBlock('Gates, overflows and flash of all castings come off together: ', { decision: 'finish.trimming' }, ...press, '.'), ...values];
   },
 };
 

@@ -77,6 +77,7 @@ export const CONSEQUENCES: readonly Consequence[] = [
       'cycle.time',
       'cycle.shots',
       'cooling.medium',
+      'cooling.unit',
       'cooling.lines',
       'cooling.core',
     ],
@@ -85,8 +86,18 @@ export const CONSEQUENCES: readonly Consequence[] = [
   {
     id: 'finish',
     title: 'Finishing',
-    ids: ['finish.trimming', 'finish.press', 'finish.cooling', 'finish.heat-treatment', 'finish.threading', 'finish.impregnation', 'porosity.need'],
+    ids: [
+      'finish.trimming',
+      'finish.press-model',
+      'finish.press',
+      'finish.cooling',
+      'finish.heat-treatment',
+      'finish.threading',
+      'finish.impregnation',
+      'porosity.need',
+    ],
   },
+  { id: 'furnace', title: 'Furnaces', ids: ['furnace.holding', 'furnace.melting', 'furnace.melted'] },
   { id: 'hours', title: 'Machine hours', ids: ['cycle.hours', 'cycle.shots-year'] },
   {
     id: 'cost',

@@ -10,6 +10,7 @@ import { dieSurfaceStep } from './die-surface/index.ts';
 import { ejectionStep } from './ejection/index.ts';
 import { fillStep } from './fill.ts';
 import { finishStep } from './finish/index.ts';
+import { furnaceStep } from './furnace/index.ts';
 import { gateStep } from './gate.ts';
 import { gooseneckStep } from './gooseneck.ts';
 import { heatStep } from './heat/index.ts';
@@ -61,6 +62,7 @@ export const WORK_ORDER: readonly Step[] = [
   lubricantStep,
   dieStep,
   finishStep,
+  furnaceStep,
   costStep,
 ];
 
@@ -93,5 +95,6 @@ export const PRINT_ORDER: readonly Step[] = [
   cycleStep,
   cycleRateStep,
   finishStep,
+  furnaceStep,
   costStep,
 ];

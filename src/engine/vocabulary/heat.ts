@@ -37,6 +37,7 @@ export const HEAT_WORDS = {
   'heat.surroundings-least': number('%', 'Share of the surroundings, least'),
   'heat.surroundings-greatest': number('%', 'Share of the surroundings, greatest'),
   'heat.spray-usual': number('%', 'Share of the spray, usual'),
+  'heat.spray-minimal': number('%', 'Share of a minimal-quantity spray'),
   'heat.surroundings-usual': number('%', 'Share of the surroundings, usual'),
   'heat.share-spray': number('%', 'Share of the spray'),
   'heat.share-surroundings': number('%', 'Share of the surroundings'),

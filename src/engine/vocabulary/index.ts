@@ -10,6 +10,7 @@ import { DIE_SURFACE_WORDS } from './die-surface.ts';
 import { EJECTION_WORDS } from './ejection.ts';
 import { FILL_WORDS } from './fill.ts';
 import { FINISH_WORDS } from './finish.ts';
+import { FURNACE_WORDS } from './furnace.ts';
 import { GATE_WORDS } from './gate.ts';
 import { GOOSENECK_WORDS } from './gooseneck.ts';
 import { HEAT_WORDS } from './heat.ts';
@@ -56,6 +57,7 @@ export const VOCABULARY = {
   ...EJECTION_WORDS,
   ...DIE_WORDS,
   ...FINISH_WORDS,
+  ...FURNACE_WORDS,
   ...LUBRICANT_WORDS,
   ...COST_WORDS,
   ...REPLAN_WORDS,

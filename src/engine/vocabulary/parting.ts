@@ -18,6 +18,7 @@ export const PARTING_WORDS = {
   'parting.box-perimeter': number('mm', 'Perimeter of the envelope across the die opening'),
   'parting.area-origin': text('Where the projected area comes from'),
   'parting.core-pulls': number('1', 'Core pulls'),
+  'parting.hydraulic-cores': number('1', 'Slides of a casting on hydraulic cylinders'),
   'parting.slides': number('1', 'Slides worked out'),
   'parting.unreachable': number('1', 'Holes and undercuts that no core reaches'),
   'parting.other-opening': text('Opening with the least work for cores'),

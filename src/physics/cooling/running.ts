@@ -113,3 +113,21 @@ export const pumpFlow = defineFormula({
   accuracy: 'every line a circuit of its own; lines joined in series need less flow and heat up more',
   compute: ({ flow, length, each }) => (flow * length) / each,
 });
+
+/** Of the pressure of a cooling unit, what is left for a circuit in the die; the rest goes into hoses and couplings. */
+export const dieShare = defineFormula({
+  id: 'cooling.die-share',
+  title: 'Pressure of the unit left for a circuit',
+  symbol: 'p_c',
+  inputs: {
+    pressure: { symbol: 'p_u', unit: 'bar', meaning: 'pressure that the unit drives with', range: [0.1, 40] },
+    share: { symbol: 's', unit: '%', meaning: 'share left for the die', range: [1, 100] },
+  },
+  unit: 'bar',
+  equation: 'p_u * s / 100',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'as good as the share, a planning figure; long thin hoses take more',
+  compute: ({ pressure, share }) => (pressure * share) / 100,
+});

@@ -23,6 +23,10 @@ const MINOR: ReadonlySet<string> = new Set([
   'finish.cooling',
   'finish.impregnation',
   'finish.press-drive',
+  'finish.press-model',
+  'cooling.unit',
+  'furnace.holding',
+  'furnace.melting',
 ]);
 /** What else was looked at stands in a table of these decisions' own sections, with its figures. */
 const SHOWN_IN_SECTION: ReadonlySet<string> = new Set(['parting.die-opening', 'machine.model']);

@@ -64,6 +64,7 @@ export const QUOTE_LINES: readonly Line[] = [
     title: 'After the shot',
     pieces: [
       { id: 'finish.trimming' },
+      { id: 'finish.press-model', label: 'press' },
       { id: 'finish.press' },
       { id: 'finish.press-drive', label: 'drive' },
       { id: 'finish.cooling', label: 'cooling' },

@@ -77,6 +77,10 @@ export const READERS: Readonly<Record<string, Readonly<Partial<Record<SheetName,
   'substances/chromate': { die: 'title', quote: 'title' },
 
   'trimming/press': { quote: 'title' },
+  'trimming/press-full-revolution': { quote: 'title' },
+  'trimming/press-part-revolution': { quote: 'title' },
+  'trimming/press-mechanical': { quote: 'title' },
+  'trimming/press-fluid': { quote: 'title' },
   'trimming/fines': { quote: 'title' },
   'trimming/quench': { shot: 'title' },
 };

@@ -53,6 +53,7 @@ export const SHOT_LINES: readonly Line[] = [
     title: 'Coolant',
     pieces: [
       { id: 'cooling.medium' },
+      { id: 'cooling.unit', label: 'unit' },
       { id: 'cooling.coolant-temperature', label: 'at' },
       { id: 'cooling.flow', label: 'flow of a circuit' },
       { id: 'cooling.pump-flow', label: 'of all' },
@@ -148,6 +149,7 @@ export const SHOT_LINES: readonly Line[] = [
     title: 'Spray',
     pieces: [
       { id: 'lubricant.spray' },
+      { id: 'lubricant.concentrate', unless: ['lubricant.spray'] },
       { id: 'cycle.spray-each', label: 'in' },
       { id: 'cycle.spray-interval', label: 'shots to a spraying' },
       { id: 'cycle.blow-each', label: 'blown off for' },

@@ -85,7 +85,7 @@ export const TRIAL_RECORD: readonly Line[] = [
   { title: 'Ejection force', pieces: [{ id: 'ejection.force' }], within: [{ id: 'ejection.force-low', to: 'ejection.force-high' }] },
   {
     title: 'One spraying',
-    pieces: [{ id: 'lubricant.spray' }, { id: 'cycle.spray-each', label: 'in' }],
+    pieces: [{ id: 'lubricant.spray' }, { id: 'lubricant.concentrate', unless: ['lubricant.spray'] }, { id: 'cycle.spray-each', label: 'in' }],
     within: [{ id: 'lubricant.dilution-least', to: 'lubricant.dilution-greatest', label: 'water to one of concentrate' }],
   },
   { title: 'Cycle', pieces: [{ id: 'cycle.time' }], within: [{ id: 'cooling.cycle-least', label: 'lines hold' }] },

@@ -99,3 +99,19 @@ pinned: { machine.model: cold-4000, fill.time: 30 ms }
 accepted:
   - { code: set/demand, item: lid, reason: the spare lids are sold }
 `;
+
+/** The plant with all that it may have besides machines and prices. */
+export const BASE_CELL = `${BASE_PLANT}furnaces:
+  - { id: hold-al, kind: dosing, families: [aluminium], alloys: [A413], capacity: 1300 kg, temperature: [640 degC, 770 degC] }
+  - { id: melt-al, kind: melting, families: [aluminium, zinc-aluminium], capacity: 1500 kg, melt_rate: 550 kg/h, temperature: [650 degC, 790 degC], energy: 0.85 kWh/kg }
+cooling:
+  - { id: tower, medium: water, temperature: [22 degC, 65 degC], flow: 150 l/min, pressure: 5 bar }
+  - { id: hot oil, medium: oil, temperature: [120 degC, 280 degC], flow: 90 l/min, pressure: 7 bar }
+spray: { kind: water-based, dilution: 75, flow: 14 l/min, time: 5 s, blow: 1.4 s }
+trim_presses:
+  - { id: trim-200, force: 200 kN, stroke: 410 mm, platen: [810 mm, 590 mm], drive: hydraulic, hourly_rate: 37 }
+  - { id: trim-500, force: 500 kN, stroke: 520 mm, platen: [1010 mm, 790 mm] }
+limits:
+  clamp.use: { greatest: 84 %, severity: error, reason: The tie bars are old }
+  cycle.time: { least: 6 s, greatest: 61 s }
+`;

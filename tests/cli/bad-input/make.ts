@@ -1,4 +1,4 @@
-import { BASE_DIE, BASE_PART, BASE_PLANT } from './base.ts';
+import { BASE_CELL, BASE_DIE, BASE_PART, BASE_PLANT } from './base.ts';
 
 /**
  * One bad file. The first finding of the file has `code` and stands at `line` and `column`; `others` are the codes of
@@ -46,6 +46,13 @@ export function die(name: string, code: string, ...rest: readonly (Edit | More)[
   const edits = rest.filter((item): item is Edit => Array.isArray(item));
   const more = rest.find((item): item is More => !Array.isArray(item));
   return text(name, code, edited(BASE_DIE, edits, name), { kind: 'die', ...more });
+}
+
+/** The good plant file with all its lists, with edits, one of which puts the mark in. */
+export function cell(name: string, code: string, ...rest: readonly (Edit | More)[]): BadInput {
+  const edits = rest.filter((item): item is Edit => Array.isArray(item));
+  const more = rest.find((item): item is More => !Array.isArray(item));
+  return text(name, code, edited(BASE_CELL, edits, name), { kind: 'plant', ...more });
 }
 
 /** Bytes that are no marked text; line and column are counted by hand. */

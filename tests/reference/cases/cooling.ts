@@ -185,4 +185,11 @@ export const cases: readonly Case[] = [
     tolerance: { absolute: 1e-9 },
     from: 'derived, worked by hand: 25 mm by the diameter, 22.5 mm by the depth',
   },
+  {
+    formula: 'cooling.die-share',
+    inputs: { pressure: 5, share: 50 },
+    expected: 2.5,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: half of 5 bar',
+  },
 ];

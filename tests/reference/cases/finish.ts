@@ -103,4 +103,6 @@ export const cases: readonly Case[] = [
     from: `${BLOCKS}; with the 2 castings a day that the source scraps`,
   },
   { formula: 'finish.impregnation-cost', inputs: { ...blocks, still: 5 }, expected: 189600, tolerance: exact, from: `${BLOCKS}; with 5 % of 30, not rounded` },
+  { formula: 'finish.press-room', inputs: { extent: 420, rim: 75 }, expected: 570, tolerance: exact, from: hand('420 + 75 + 75 mm') },
+  { formula: 'finish.stroke-needed', inputs: { depth: 46, clearance: 100 }, expected: 192, tolerance: exact, from: hand('46 + 46 + 100 mm') },
 ];

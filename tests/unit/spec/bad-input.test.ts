@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { CODES, readDie, readPart, readPlant } from '../../../src/spec/index.ts';
-import { BASE_DIE, BASE_PART, BASE_PLANT } from '../../cli/bad-input/base.ts';
+import { BASE_CELL, BASE_DIE, BASE_PART, BASE_PLANT } from '../../cli/bad-input/base.ts';
 import { BAD_INPUT } from '../../cli/bad-input/cases.ts';
 
 const read = (kind: 'part' | 'die' | 'plant', text: string) => {
@@ -13,7 +13,7 @@ const decoded = (bytes: Uint8Array): string => new TextDecoder('utf-8', { ignore
 const ACTIVE = /[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/;
 
 describe('bad input', () => {
-  it.each([['part', BASE_PART] as const, ['die', BASE_DIE] as const, ['plant', BASE_PLANT] as const])(
+  it.each([['part', BASE_PART] as const, ['die', BASE_DIE] as const, ['plant', BASE_PLANT] as const, ['plant', BASE_CELL] as const])(
     'the %s file that the cases are made of has no fault',
     (kind, text) => {
       expect(read(kind, text)).toEqual({ diagnostics: [], given: true });

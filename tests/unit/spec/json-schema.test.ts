@@ -2,7 +2,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { jsonSchema } from '../../../src/spec/index.ts';
-import { BASE_DIE, BASE_PART, BASE_PLANT } from '../../cli/bad-input/base.ts';
+import { BASE_CELL, BASE_DIE, BASE_PART, BASE_PLANT } from '../../cli/bad-input/base.ts';
 import { BAD_INPUT } from '../../cli/bad-input/cases.ts';
 
 const ajv = new Ajv2020({ strict: true, strictTypes: false, strictRequired: false, strictTuples: false, allErrors: true });
@@ -33,6 +33,7 @@ describe('the JSON Schema', () => {
     expect([validate.part(parse(BASE_PART)), validate.part.errors]).toEqual([true, null]);
     expect([validate.die(parse(BASE_DIE)), validate.die.errors]).toEqual([true, null]);
     expect([validate.plant(parse(BASE_PLANT)), validate.plant.errors]).toEqual([true, null]);
+    expect([validate.plant(parse(BASE_CELL)), validate.plant.errors]).toEqual([true, null]);
     const variants = [
       'revision: B|revision: 2',
       'die_opening: z|die_opening: auto',

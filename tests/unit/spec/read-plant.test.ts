@@ -15,8 +15,8 @@ describe('a plant', () => {
   });
 
   it('holds each figure as a traced input of the plant', () => {
-    const { plungers = [], at, id, chamber, shot, ...figures } = cold as NonNullable<typeof cold>;
-    expect([id, chamber, shot]).toEqual(['cold-4000', 'cold', 'horizontal']);
+    const { plungers = [], at, id, chamber, shot, vacuum, extraction, ...figures } = cold as NonNullable<typeof cold>;
+    expect([id, chamber, shot, vacuum, extraction]).toEqual(['cold-4000', 'cold', 'horizontal', undefined, undefined]);
     expect(at?.position()).toMatchObject({ line: 4, column: 5 });
     expect(
       Object.values(figures)

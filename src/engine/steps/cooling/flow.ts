@@ -4,6 +4,7 @@ import { flowForReynolds, flowForRise, lineSpeed, plannedFlow } from '../../../p
 import { heatPerLength, lineConductance, lineHeat } from '../../../physics/cooling/lines.ts';
 import { heatingTemperature, sharedHeat } from '../../../physics/cooling/running.ts';
 import type { Ledger } from '../../ledger.ts';
+import { endOf } from './unit.ts';
 
 /** Die surface and coolant, the warmer one first: a die that needs heat is the colder of the two. */
 export function sides(ledger: Ledger, coolant: Traced<'degC'>): { readonly warm: Traced<'degC'>; readonly cold: Traced<'degC'> } {
@@ -35,7 +36,11 @@ function layoutTemperature(ledger: Ledger, medium: string): Traced<'degC'> {
     const pin = ledger.pinnedWord('cooling.coolant-temperature');
     return ledger.put(Traced.pinned('cooling.coolant-least', fixed, 'degC', { at: pin?.at, written: pin?.text ?? '', source: 'PART' }));
   }
-  if (ledger.text('heat.duty') !== 'heat') return ledger.look('cooling/medium', 'least', { medium }, 'cooling.coolant-least');
+  if (ledger.text('heat.duty') !== 'heat') {
+    const unit = endOf(ledger, medium, 'coldest');
+    if (unit !== undefined) return ledger.put(unit.coldest.as('cooling.coolant-least', `unit ${unit.id}`));
+    return ledger.look('cooling/medium', 'least', { medium }, 'cooling.coolant-least');
+  }
   const above = ledger.look('cooling/medium', 'heating_above', { medium }, 'cooling.heating-above');
   return ledger.apply(heatingTemperature, { surface: ledger.value('cooling.surface'), above }, { id: 'cooling.coolant-least' });
 }

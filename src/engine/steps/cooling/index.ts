@@ -7,6 +7,7 @@ import { fileLayout, fileReach, fileSurface, type LinePlace } from './layout.ts'
 import { fileCycle, fileLines, fileShares } from './parts.ts';
 import { filePump, fileRunning, fileTemperature } from './running.ts';
 import { show } from './show.ts';
+import { fileMedia, noteNoUnit } from './unit.ts';
 
 /**
  * Cooling of the die: the coolant, the lines of both halves and the slides, the flow in them, how warm the coolant runs,
@@ -37,7 +38,9 @@ function workLines(ledger: Ledger, place: LinePlace): void {
   attempt('cooling.line-depth', 'Layout of the lines', () => fileLayout(ledger, place));
   ledger.setText('cooling.water-reach', 'yes', { at: ledger.part.alloy.at });
   attempt('cooling.least-heat', 'Heat of one line in each half with hot water', () => fileReach(ledger));
+  fileMedia(ledger);
   attempt('cooling.medium', 'Coolant', () => choose(ledger, 'cooling.medium'));
+  attempt('cooling.unit', 'Cooling unit', () => noteNoUnit(ledger));
   attempt('cooling.coolant-least', 'Properties of the coolant', () => fileCoolant(ledger));
   attempt('cooling.share', 'Shares of halves and slides', () => fileShares(ledger));
   attempt('cooling.flow', 'Flow of a circuit', () => fileFlow(ledger));

@@ -3,6 +3,7 @@ import { closestPitch, lineField, lineHeat, linePitch, linesThatFit, rowShapeFac
 import { laidLength, surfaceTemperature, totalConductance } from '../../../physics/cooling/plan.ts';
 import { surfaceExcess } from '../../../physics/die-surface.ts';
 import type { Ledger } from '../../ledger.ts';
+import { endOf } from './unit.ts';
 
 /** Mean temperature of the die surface over the cycle. It lies above the one before the shot by what the pulses of heat make. */
 export function fileSurface(ledger: Ledger): void {
@@ -71,7 +72,11 @@ function field(ledger: Ledger, depth: Traced<'mm'>): readonly [Traced<'mm'>, Tra
  * lines: then the lines would have to be hotter than water can be.
  */
 export function fileReach(ledger: Ledger): void {
-  const hottest = ledger.look('cooling/medium', 'greatest', { medium: 'water' }, 'cooling.water-greatest');
+  const unit = endOf(ledger, 'water', 'hottest');
+  const hottest =
+    unit === undefined
+      ? ledger.look('cooling/medium', 'greatest', { medium: 'water' }, 'cooling.water-greatest')
+      : ledger.put(unit.hottest.as('cooling.water-greatest', `unit ${unit.id}`));
   const each = ledger.value('cooling.steel-conductance');
   const each_length = ledger.value('cooling.line-length');
   const lines = ledger.look('cooling/parts', 'halves', {}, 'cooling.halves');

@@ -4,6 +4,7 @@ import { totalConductance } from '../../../physics/cooling/plan.ts';
 import { coolantTemperature, pumpFlow } from '../../../physics/cooling/running.ts';
 import type { Ledger } from '../../ledger.ts';
 import { mediumOf, sides } from './flow.ts';
+import { chooseUnit } from './unit.ts';
 
 /**
  * What the lines do as they run. Whole lines take more than the balance leaves them, so the coolant runs warmer than the
@@ -40,11 +41,10 @@ export function fileRunning(ledger: Ledger): void {
   else ledger.apply(wallTemperature, { coolant, heat, film: ledger.value('cooling.film'), diameter, length });
 }
 
-/** Pressure that one circuit takes, and the flow of all. */
+/** Pressure that one circuit takes, the flow of all, and the unit that drives them. */
 export function filePump(ledger: Ledger): void {
   const each = ledger.value('cooling.line-length');
   const length = ledger.apply(drilledLength, { field: each, steel: ledger.value('die.steel-around') });
-  ledger.look('cooling/flow', 'pressure_greatest', mediumOf(ledger), 'cooling.pressure-greatest');
   ledger.apply(pressureDrop, {
     friction: ledger.value('cooling.friction'),
     length,
@@ -54,4 +54,5 @@ export function filePump(ledger: Ledger): void {
     speed: ledger.value('cooling.speed'),
   });
   ledger.apply(pumpFlow, { flow: ledger.value('cooling.flow'), length: ledger.value('cooling.length'), each });
+  chooseUnit(ledger);
 }

@@ -22,7 +22,7 @@ export const costStep: Step = {
     const attempt = ledger.attempt.bind(ledger);
     reportUnknownAlloys(ledger, prices);
     attempt('metal.new-per-part', 'Metal balance', () => workBalance(ledger, prices));
-    attempt('metal.melting-energy', 'Energy for melting', () => workEnergy(ledger, prices));
+    attempt('metal.melting-energy', 'Energy for melting', () => workEnergy(ledger));
     attempt('cost.metal', 'Cost of the metal', () => workMetal(ledger, prices));
     attempt('cost.melting', 'Cost of melting', () => workMelting(ledger, prices));
     attempt('cost.machine', 'Cost of the machine', () => workMachine(ledger));

@@ -15,11 +15,12 @@ import { rejectsCost, withoutDie } from '../../../physics/cost-total.ts';
 import type { PricesSpec } from '../../../spec/index.ts';
 import type { Ledger } from '../../ledger.ts';
 import { sumOf } from '../../sum.ts';
+import { plannedPress } from '../finish/press.ts';
 import { metalPriceOf } from './metal.ts';
 
 /** Metal in the part, metal lost, returns sold, energy. */
 export function workMetal(ledger: Ledger, prices: PricesSpec): void {
-  const price = ledger.put(metalPriceOf(ledger, prices).price.as('cost.metal-price'));
+  const price = ledger.put(metalPriceOf(ledger).price.as('cost.metal-price'));
   const melted = ledger.value('metal.melted-per-part');
   ledger.apply(byMass, { mass: ledger.value('part.mass'), price }, { id: 'cost.metal' });
   const dross_price = prices.dross === undefined ? undefined : ledger.put(prices.dross.as('cost.dross-price'));
@@ -42,11 +43,11 @@ export function workMachine(ledger: Ledger): void {
   ledger.apply(machineCost, { rate: ledger.value('machine.hourly-rate'), time, ...shared(ledger) });
 }
 
-/** Charged the same whether a press, a saw or hands take the gates off: the plant gives one rate and time. */
+/** Charged the same whether a press, a saw or hands take the gates off; a press of the plant with a rate of its own goes before the general one. */
 export function workTrimming(ledger: Ledger, prices: PricesSpec): void {
   if (prices.trimming === undefined) return;
   ledger.apply(trimmingCost, {
-    rate: ledger.put(prices.trimming.rate.as('cost.trim-rate')),
+    rate: ledger.put((plannedPress(ledger)?.hourlyRate ?? prices.trimming.rate).as('cost.trim-rate')),
     cycle: ledger.put(prices.trimming.cycle.as('cost.trim-cycle')),
     each: ledger.put(prices.trimming.each.as('cost.trim-each')),
     ...shared(ledger),

@@ -13,15 +13,12 @@ import {
 import { findAlloy } from '../../../rulebook/alloys.ts';
 import type { MetalPrice, PricesSpec } from '../../../spec/index.ts';
 import { type Ledger, Missing } from '../../ledger.ts';
+import { meltLoss, metalOfPlant } from '../../melt-loss.ts';
 import { assumeUsual } from '../../planned.ts';
 
 /** What the metal of this part costs: by its alloy, else by its family. @throws Missing where the plant has no price of it. */
-export function metalPriceOf(ledger: Ledger, prices: PricesSpec): MetalPrice {
-  const own = prices.alloys.find(({ id }) => {
-    const search = findAlloy(ledger.rulebook, id);
-    return 'found' in search && search.found.id === ledger.alloy.id;
-  });
-  const price = own ?? prices.metal.get(ledger.alloy.family);
+export function metalPriceOf(ledger: Ledger): MetalPrice {
+  const price = metalOfPlant(ledger);
   if (price === undefined) throw new Missing(`a price of ${ledger.alloy.id} or of ${ledger.alloy.family} in the plant file`);
   return price;
 }
@@ -42,7 +39,8 @@ export function workBalance(ledger: Ledger, prices: PricesSpec): void {
   const part_mass = ledger.value('part.mass');
   const shot_mass = ledger.apply(shotPerPart, { shot: ledger.value('shot.mass'), cavities: ledger.value('machine.cavities') });
   ledger.apply(metalYield, { part_mass, shot_mass });
-  const loss = workLoss(ledger, prices);
+  metalPriceOf(ledger);
+  const loss = meltLoss(ledger);
   const scrap = ledger.value('cavities.reject-share');
   const melted = ledger.apply(meltedPerPart, { shot_mass, scrap, loss });
   ledger.apply(returnsPerPart, { part_mass, shot_mass, scrap });
@@ -53,19 +51,11 @@ export function workBalance(ledger: Ledger, prices: PricesSpec): void {
   } else ledger.put(melted.as('metal.new-per-part', 'returns are sold, so all that is melted is new'));
 }
 
-function workLoss(ledger: Ledger, prices: PricesSpec): Traced<'%'> {
-  const own = metalPriceOf(ledger, prices).meltLoss;
-  if (own !== undefined) return ledger.put(own.as('metal.melt-loss'));
-  const axes = { family: ledger.alloy.family };
-  ledger.look('metal/melt-loss', 'least', axes, 'metal.melt-loss-least');
-  ledger.look('metal/melt-loss', 'greatest', axes, 'metal.melt-loss-greatest');
-  const usual = ledger.look('metal/melt-loss', 'used', axes, 'metal.melt-loss-usual');
-  return assumeUsual(ledger, 'metal.melt-loss', usual, 'the plant file gives none; the furnace and the charge decide');
-}
-
-/** Energy of melting and holding: the plant's own, else the heat of the metal over what a furnace brings into it. */
-export function workEnergy(ledger: Ledger, prices: PricesSpec): void {
-  const own = metalPriceOf(ledger, prices).meltingEnergy;
+/** Energy of melting and holding: of the furnace planned, else of the prices, else the heat of the metal over what a furnace brings into it. */
+export function workEnergy(ledger: Ledger): void {
+  const price = metalPriceOf(ledger);
+  const melting = ledger.texts.get('furnace.melting');
+  const own = ledger.plant.furnaces?.find(({ id }) => id === melting)?.energy ?? price.meltingEnergy;
   const energy = own === undefined ? workFurnace(ledger) : ledger.put(own.as('metal.melting-energy'));
   ledger.apply(energyPerKg, { melted: ledger.value('metal.melted-per-part'), energy, part_mass: ledger.value('part.mass') });
 }

@@ -91,24 +91,33 @@ export function removal(ledger: Ledger): void {
   const picked = ledger.apply(extractionTime, size);
   if (choose(ledger, 'cycle.removal').value === 'falls') {
     assumeTime(ledger, 'fall', 'falls through a light barrier or on a scale, which frees the next cycle');
-  } else ledger.put(picked.as('cycle.extract', 'gripped, drawn off the ejectors and out of the die'));
+    return;
+  }
+  // By hand it takes the slow end of what is usual, where the size does not ask for more already.
+  const slow = ledger.text('machine.extraction') === 'by hand' ? ledger.maybe('cycle.extract-greatest') : undefined;
+  if (slow !== undefined && slow.value > picked.value) ledger.put(slow.as('cycle.extract', 'taken out by hand through the guard: the slow end of the range'));
+  else ledger.put(picked.as('cycle.extract', 'gripped, drawn off the ejectors and out of the die'));
 }
 
 /** By the size of the shot, no shorter than the trade sprays; the die is blown off after each spraying. */
 export function spray(ledger: Ledger): void {
   const core_pulls = ledger.value('parting.core-pulls');
   const rule = ledger.apply(sprayRule, { width: ledger.value('cycle.shot-width'), length: ledger.value('cycle.shot-length'), core_pulls });
-  const each = ledger.apply(sprayEach, { rule, least: ledger.value('cycle.spray-least') });
+  const own = ledger.plant.spray;
+  const least = ledger.value('cycle.spray-least');
+  const each =
+    own?.time !== undefined
+      ? ledger.put(own.time.as('cycle.spray-each'))
+      : own?.kind === 'minimal-quantity'
+        ? ledger.put(least.as('cycle.spray-each', 'a mist is on as long as the shortest spray of the trade'))
+        : ledger.apply(sprayEach, { rule, least });
   const table = ledger.look('cycle/spray', 'interval', { family: ledger.alloy.family }, 'cycle.spray-usual');
   const interval = assumeUsual(ledger, 'cycle.spray-interval', table, 'dies that run cold are sprayed less often, those that solder at every shot');
   ledger.apply(perShot, { each, interval }, { id: 'cycle.spray' });
-  const blown = assumeMiddle(
-    ledger,
-    'cycle.blow-each',
-    ledger.value('cycle.blow-least'),
-    ledger.value('cycle.blow-greatest'),
-    'until no water is left in the die',
-  );
+  const blown =
+    own?.blow !== undefined
+      ? ledger.put(own.blow.as('cycle.blow-each'))
+      : assumeMiddle(ledger, 'cycle.blow-each', ledger.value('cycle.blow-least'), ledger.value('cycle.blow-greatest'), 'until no water is left in the die');
   ledger.apply(perShot, { each: blown, interval }, { id: 'cycle.blow' });
 }
 

@@ -4,7 +4,7 @@ import { tableBlock, textBlock, valuesBlock } from '../../step.ts';
 import { showInspection } from './inspection.ts';
 import { showMachining } from './machining.ts';
 
-const DECIDED = ['finish.trimming', 'finish.press-drive', 'finish.cooling', 'finish.heat-treatment', 'finish.impregnation'] as const;
+const DECIDED = ['finish.trimming', 'finish.press-model', 'finish.press-drive', 'finish.cooling', 'finish.heat-treatment', 'finish.impregnation'] as const;
 
 const SHEARED = [
   'finish.gate-section',
@@ -23,6 +23,12 @@ const SHEARED = [
   'finish.press',
   'finish.press-least',
   'finish.press-greatest',
+  'finish.room-width',
+  'finish.room-height',
+  'finish.press-width',
+  'finish.press-height',
+  'finish.stroke-needed',
+  'finish.press-stroke',
 ] as const;
 
 export function show(ledger: Ledger): readonly Block[] {

@@ -4,15 +4,19 @@ import { choose } from '../../choose.ts';
 import type { Ledger } from '../../ledger.ts';
 import { assumeUsual, orPinned } from '../../planned.ts';
 import { sumOf } from '../../sum.ts';
+import { press } from './press.ts';
 
 /** How gates and flash come off, what is sheared, with which force, and what is left on the edge. */
 export function trimming(ledger: Ledger): void {
   const attempt = ledger.attempt.bind(ledger);
   attempt('finish.trimming', 'Way of trimming', () => choose(ledger, 'finish.trimming'));
-  attempt('finish.press-drive', 'Drive of the trim press', () => choose(ledger, 'finish.press-drive'));
+  ledger.setText('finish.press-from', 'planning series');
+  ledger.setText('finish.plant-drive', 'not known');
   attempt('finish.cavity-section', 'Sheared section', () => section(ledger));
   attempt('finish.shear-strength', 'Shear strength', () => shearStrength(ledger));
   attempt('finish.trim-force', 'Trim force', () => force(ledger));
+  attempt('finish.press', 'Trim press', () => press(ledger));
+  attempt('finish.press-drive', 'Drive of the trim press', () => choose(ledger, 'finish.press-drive'));
   attempt('finish.die-trim', 'What is left after trimming', () => left(ledger));
 }
 
@@ -85,10 +89,7 @@ function force(ledger: Ledger): void {
   const cavity = ledger.value('finish.cavity-section');
   ledger.apply(trimForce, { shear_strength, sheared_area: cavity, factor }, { id: 'finish.cavity-force' });
   const shot = ledger.put(sumOf('finish.shot-section', 'Sheared section of the shot', 'mm2', [cavity], ledger.value('machine.cavities')));
-  const total = ledger.apply(trimForce, { shear_strength, sheared_area: shot, factor });
-  ledger.look('finish/force', 'press_least', {}, 'finish.press-least');
-  ledger.look('finish/force', 'press_greatest', {}, 'finish.press-greatest');
-  ledger.look('finish/press', 'size', { force: total }, 'finish.press');
+  ledger.apply(trimForce, { shear_strength, sheared_area: shot, factor });
 }
 
 function left(ledger: Ledger): void {

@@ -1,4 +1,5 @@
 import type { Step } from '../../step.ts';
+import { fileSprayWay } from '../lubricant/plant-spray.ts';
 import { fileFaces, perFace } from './faces.ts';
 import { heatOfShot, heatOfTip, heatPerKilogram } from './metal.ts';
 import { show } from './show.ts';
@@ -18,6 +19,7 @@ export const heatStep: Step = {
     attempt('heat.die', 'Heat to plunger tip and die', () => heatOfTip(ledger));
     attempt('heat.face-area', 'Die face that takes heat', () => fileFaces(ledger));
     attempt('heat.per-area', 'Heat on the die face', () => perFace(ledger));
+    fileSprayWay(ledger);
     attempt('heat.rate', 'Heat rate and its split', () => split(ledger));
     attempt('heat.face-flux', 'Heat flux of the die face', () => flux(ledger));
     attempt('heat.losses', 'Heat to spray and surroundings', () => losses(ledger));

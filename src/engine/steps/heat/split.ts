@@ -3,6 +3,7 @@ import { heatMissing, heatRate, linesShare, rateShare } from '../../../physics/h
 import type { Ledger } from '../../ledger.ts';
 import { assumeUsual } from '../../planned.ts';
 import { sumOf } from '../../sum.ts';
+import { littleHeat, spraysLittle } from '../lubricant/plant-spray.ts';
 
 /** Heat rate at the cycle that the elements make, and its split by the shares of practice. */
 export function split(ledger: Ledger): void {
@@ -16,7 +17,7 @@ export function split(ledger: Ledger): void {
   const spray = ledger.look('heat/split', 'spray_used', at, 'heat.spray-usual');
   const surroundings = ledger.look('heat/split', 'surroundings_used', at, 'heat.surroundings-usual');
   const note = 'a rule of thumb of the trade; nobody has published a measured split';
-  const toSpray = assumeUsual(ledger, 'heat.share-spray', spray, note);
+  const toSpray = spraysLittle(ledger) ? littleHeat(ledger) : assumeUsual(ledger, 'heat.share-spray', spray, note);
   const toAir = assumeUsual(ledger, 'heat.share-surroundings', surroundings, note);
   const share = ledger.apply(linesShare, { spray: toSpray, surroundings: toAir });
   ledger.apply(rateShare, { rate, share }, { id: 'heat.lines-rate' });
@@ -44,7 +45,7 @@ export function losses(ledger: Ledger): void {
   const room = ledger.look('heat/planned', 'room', {}, 'heat.room');
   const rates = [ledger.apply(surroundingsRate, { area, coefficient, die_temperature, room })];
   const spray = ledger.value('cycle.spray');
-  if (spray.value > 0)
+  if (spray.value > 0 && !spraysLittle(ledger))
     rates.push(
       ledger.apply(sprayRate, {
         area: ledger.value('heat.face-area'),

@@ -1,8 +1,9 @@
 import { choose } from '../../choose.ts';
 import type { Step } from '../../step.ts';
+import { fileSprayWay, spraysLittle } from './plant-spray.ts';
 import { plunger } from './plunger.ts';
 import { show } from './show.ts';
-import { area, film, hour, water } from './spray.ts';
+import { area, film, hour, mist, water } from './spray.ts';
 
 /**
  * Lubricant of die and plunger: what the film takes, what the spray must carry to take its share of the heat, and
@@ -13,13 +14,17 @@ export const lubricantStep: Step = {
   title: 'Lubricants',
   work: (ledger) => {
     const attempt = ledger.attempt.bind(ledger);
+    fileSprayWay(ledger);
     attempt('lubricant.kind', 'Die lubricant', () => choose(ledger, 'lubricant.kind'));
     attempt('lubricant.area', 'Die face that is sprayed', () => area(ledger));
     attempt('lubricant.surface-least', 'Die surface for the film', () => {
       for (const end of ['least', 'greatest', 'special'] as const) ledger.look('lubricant/surface', end, {}, `lubricant.surface-${end}`);
     });
-    attempt('lubricant.film-spray', 'Spray for the film', () => film(ledger));
-    attempt('lubricant.spray', 'Spray for film and cooling', () => water(ledger));
+    if (spraysLittle(ledger)) attempt('lubricant.concentrate', 'Lubricant for the film', () => mist(ledger));
+    else {
+      attempt('lubricant.film-spray', 'Spray for the film', () => film(ledger));
+      attempt('lubricant.spray', 'Spray for film and cooling', () => water(ledger));
+    }
     attempt('lubricant.hourly-spray', 'Lubricant used in an hour', () => hour(ledger));
     attempt('lubricant.plunger', 'Plunger lubricant', () => plunger(ledger));
   },

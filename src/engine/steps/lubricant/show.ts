@@ -8,6 +8,7 @@ export function show(ledger: Ledger): readonly Block[] {
 }
 
 function showFilm(ledger: Ledger): Block[] {
+  if (ledger.texts.get('lubricant.plant-spray') === 'minimal-quantity') return showMist(ledger);
   if (!ledger.values.has('lubricant.film-spray')) return [];
   return [
     textBlock(
@@ -27,6 +28,26 @@ function showFilm(ledger: Ledger): Block[] {
       'lubricant.dilution-least',
       'lubricant.dilution-greatest',
       'lubricant.film-spray',
+    ]),
+    ...surface(ledger),
+  ];
+}
+
+/** A mist of undiluted lubricant: the film and nothing for cooling. */
+function showMist(ledger: Ledger): Block[] {
+  if (!ledger.values.has('lubricant.concentrate')) return [];
+  return [
+    textBlock(
+      'The plant sprays minimal quantities. The mist leaves a film that parts the casting from the die and takes no heat worth counting: the cooling lines and the surroundings take all of it, so a die that was laid out for a water-based spray runs too hot with this.',
+    ),
+    ...valuesBlock(ledger, [
+      'lubricant.area',
+      'lubricant.film',
+      'lubricant.film-least',
+      'lubricant.film-greatest',
+      'lubricant.solids',
+      'lubricant.efficiency',
+      'lubricant.concentrate',
     ]),
     ...surface(ledger),
   ];
@@ -81,6 +102,7 @@ function showHeat(ledger: Ledger): Block[] {
       'lubricant.boiled-share',
       'lubricant.film-left',
       'lubricant.flow',
+      'lubricant.head-flow',
     ]),
   ];
 }

@@ -14,6 +14,7 @@ import {
 import { boiledShare, boiledWater, coolingSpray, evaporationHeat } from '../../../physics/spray-cooling.ts';
 import type { Ledger } from '../../ledger.ts';
 import { assumeUsual } from '../../planned.ts';
+import { spraysLittle } from './plant-spray.ts';
 
 /** The die face by the heat balance, else by the surface of the casting, given or reckoned from volume and wall. */
 export function area(ledger: Ledger): void {
@@ -28,6 +29,17 @@ export function area(ledger: Ledger): void {
   ledger.apply(sprayedArea, { face, count: ledger.value('machine.cavities') }, { id: 'lubricant.area' });
 }
 
+/** Lubricant for a film of the thickness planned, sprayed undiluted: all of it is active, and it takes no heat worth counting. */
+export function mist(ledger: Ledger): void {
+  for (const end of ['least', 'greatest', 'severe'] as const) ledger.look('lubricant/film', `film_${end}`, {}, `lubricant.film-${end}`);
+  const thickness = ledger.look('lubricant/film', 'film_used', {}, 'lubricant.film');
+  const active = ledger.look('lubricant/minimal', 'active', {}, 'lubricant.active-usual');
+  const solids = assumeUsual(ledger, 'lubricant.solids', active, 'undiluted and without water');
+  const usual = ledger.look('lubricant/film', 'efficiency', {}, 'lubricant.efficiency-usual');
+  const efficiency = assumeUsual(ledger, 'lubricant.efficiency', usual, 'known to a factor of two at best; nozzles, distance and pressure decide');
+  ledger.apply(concentrate, { area: ledger.value('lubricant.area'), film: thickness, solids, efficiency });
+}
+
 /** Concentrate for a film of the thickness planned, and the spray that carries it. */
 export function film(ledger: Ledger): void {
   for (const end of ['least', 'greatest', 'severe'] as const) ledger.look('lubricant/film', `film_${end}`, {}, `lubricant.film-${end}`);
@@ -39,7 +51,11 @@ export function film(ledger: Ledger): void {
   const usual = ledger.look('lubricant/film', 'efficiency', {}, 'lubricant.efficiency-usual');
   const efficiency = assumeUsual(ledger, 'lubricant.efficiency', usual, 'known to a factor of two at best; nozzles, distance and pressure decide');
   const mix = ledger.look('lubricant/dilution', 'used', {}, 'lubricant.dilution-usual');
-  const dilution = assumeUsual(ledger, 'lubricant.dilution', mix, 'a middle figure; the sheet of the product rules');
+  const own = ledger.plant.spray?.dilution;
+  const dilution =
+    own === undefined
+      ? assumeUsual(ledger, 'lubricant.dilution', mix, 'a middle figure; the sheet of the product rules')
+      : ledger.put(own.as('lubricant.dilution'));
   const volume = ledger.apply(concentrate, { area: ledger.value('lubricant.area'), film: thickness, solids, efficiency });
   ledger.apply(diluted, { concentrate: volume, dilution }, { id: 'lubricant.film-spray' });
 }
@@ -78,8 +94,14 @@ function boiling(ledger: Ledger): Traced<'ml'> {
 
 /** At the pace of the machine, once the cycle is known. */
 export function hour(ledger: Ledger): void {
+  const head = ledger.plant.spray?.flow;
+  if (head !== undefined) ledger.put(head.as('lubricant.head-flow'));
   const shots = ledger.value('cycle.shots');
   const pace = { shots, interval: ledger.maybe('cycle.spray-interval') };
+  if (spraysLittle(ledger)) {
+    ledger.apply(hourly, { each: ledger.value('lubricant.concentrate'), ...pace }, { id: 'lubricant.hourly-concentrate' });
+    return;
+  }
   ledger.apply(hourly, { each: ledger.value('lubricant.spray'), ...pace }, { id: 'lubricant.hourly-spray' });
   ledger.apply(hourly, { each: ledger.value('lubricant.concentrate-used'), ...pace }, { id: 'lubricant.hourly-concentrate' });
   const time = ledger.maybe('cycle.spray-each');

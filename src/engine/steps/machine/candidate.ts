@@ -45,6 +45,10 @@ export function fileMachine(ledger: Ledger, machine: MachineSpec): void {
   if (machine.sleeveLength !== undefined) ledger.put(machine.sleeveLength.as('machine.sleeve-length'));
   if (machine.pressureIntensified !== undefined) ledger.put(machine.pressureIntensified.as('machine.pressure-intensified'));
   if (machine.hourlyRate !== undefined) ledger.put(machine.hourlyRate.as('machine.hourly-rate'));
+  if (machine.coreCircuits !== undefined) ledger.put(machine.coreCircuits.as('machine.core-circuits'));
+  ledger.setText('machine.circuits-given', machine.coreCircuits === undefined ? 'no' : 'yes');
+  ledger.setText('machine.vacuum', machine.vacuum === undefined ? 'not given' : machine.vacuum ? 'yes' : 'no');
+  ledger.setText('machine.extraction', machine.extraction ?? 'not given');
 }
 
 /** The plunger, and what hangs on it: metal pressure, biscuit, the face of the die, and the way of the runner. */

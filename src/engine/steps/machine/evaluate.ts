@@ -10,6 +10,7 @@ import { cycleRateStep } from '../cycle-rate/index.ts';
 import { dieStep } from '../die/index.ts';
 import { ejectionStep } from '../ejection/index.ts';
 import { finishStep } from '../finish/index.ts';
+import { furnaceStep } from '../furnace/index.ts';
 import { heatStep } from '../heat/index.ts';
 import { intensificationStep } from '../intensification.ts';
 import { workReach } from '../pq2/index.ts';
@@ -36,6 +37,7 @@ const REST = [
   ejectionStep,
   dieStep,
   finishStep,
+  furnaceStep,
   costStep,
 ];
 

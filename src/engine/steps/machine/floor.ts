@@ -2,6 +2,7 @@ import { metalPressure } from '../../../physics/machine.ts';
 import { ladleTime } from '../../../physics/slow-shot/speed.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { ValueId } from '../../vocabulary/index.ts';
+import { takes } from '../furnace/choice.ts';
 import type { Candidate } from './candidate.ts';
 
 // What a candidate must cost at least, from those that were worked out. It leaves out all that a machine or plunger could make
@@ -134,11 +135,12 @@ function knownOf(trial: Ledger): Known | undefined {
   const times = trial.maybe('cost.trim-each') === undefined ? 0 : number('cost.trimming');
   const each = number('cost.trim-each');
   const whole = number('cost.trim-cycle') / cavities + each;
+  const cheapest = cheapestPress(trial, number('cost.trim-rate'));
   return {
     cavities,
-    fixed: sum('cost.metal', 'cost.machining', 'cost.impregnation') + (whole > 0 ? (times * each) / whole : 0),
-    perShotMass: mass > 0 ? sum('cost.melt-loss', 'cost.melting') / mass : 0,
-    trimming: whole > 0 ? (times * number('cost.trim-cycle')) / whole : 0,
+    fixed: sum('cost.metal', 'cost.machining', 'cost.impregnation') + (whole > 0 ? (cheapest * times * each) / whole : 0),
+    perShotMass: mass > 0 ? (number('cost.melt-loss') + leastEnergy(trial, number('metal.melting-energy')) * number('cost.melting')) / mass : 0,
+    trimming: whole > 0 ? (cheapest * times * number('cost.trim-cycle')) / whole : 0,
     die: dieOf(trial, number),
     castMass: number('gate.flow-mass'),
     castVolume: number('gate.flow-volume'),
@@ -149,7 +151,7 @@ function knownOf(trial: Ledger): Known | undefined {
     pressure: number('clamp.pressure-reached'),
     casting: Math.max(number('cooling.ejection-time'), number('cooling.thick-time')),
     runner: number('cooling.runner-time'),
-    layout: sum('cycle.extract', 'cycle.spray', 'cycle.blow', 'cycle.inserts', 'cycle.cores-out', 'cycle.cores-in'),
+    layout: extraction(trial, number('cycle.extract')) + sum('cycle.spray', 'cycle.blow', 'cycle.inserts', 'cycle.cores-out', 'cycle.cores-in'),
   };
 }
 
@@ -169,4 +171,21 @@ function dieOf(trial: Ledger, number: Read): KnownDie {
     steel: (LEAST_STEEL * least * number('cost.die-steel')) / parts,
     ...sets,
   };
+}
+
+/** Another candidate may be trimmed on a cheaper press: its rate over that of the press here. */
+function cheapestPress(trial: Ledger, rate: number): number {
+  const others = (trial.plant.trimPresses ?? []).map(({ hourlyRate }) => hourlyRate?.value ?? trial.plant.prices?.trimming?.rate.value ?? rate);
+  return rate > 0 ? Math.min(rate, ...others) / rate : 1;
+}
+
+/** A lighter shot may be melted in a furnace that takes less energy: its energy over that of the furnace here. */
+function leastEnergy(trial: Ledger, energy: number): number {
+  const others = (trial.plant.furnaces ?? []).flatMap((furnace) => (takes(trial, furnace) ? (furnace.energy?.value ?? []) : []));
+  return energy > 0 ? Math.min(energy, ...others) / energy : 1;
+}
+
+/** Another machine may have its shots taken out faster, where the plant has both robots and hands. */
+function extraction(trial: Ledger, time: number): number {
+  return new Set(trial.plant.machines.map((machine) => machine.extraction ?? 'robot')).size > 1 ? 0 : time;
 }

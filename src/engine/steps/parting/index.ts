@@ -3,6 +3,7 @@ import { openingStroke } from '../../../physics/die.ts';
 import { boxPerimeter } from '../../../physics/parting.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Step } from '../../step.ts';
+import { hydraulicSlides } from '../cycle/path.ts';
 import { askedOpening, chooseOpening, fileShape } from './choice.ts';
 import { featuresOf } from './directions.ts';
 import { names, type Opening, tryOpenings } from './openings.ts';
@@ -24,6 +25,8 @@ function work(ledger: Ledger): void {
   placeFeatures(ledger, features, opening);
   fileCount(ledger, opening);
   fileSlides(ledger, opening);
+  const hydraulic = hydraulicSlides(ledger);
+  ledger.put(Traced.choice('parting.hydraulic-cores', hydraulic.length, '1', { note: hydraulic.join(', ') || 'none', status: 'derived' }));
   ledger.put(Traced.choice('parting.inserts', ledger.part.inserts.length, '1', { note: 'entries of the part file', status: 'source' }));
 }
 
