@@ -143,8 +143,10 @@ function asLimit(bound: HouseBound, word: NumberWord, plant: PlantSpec, least: E
     when: 'true',
     require: `${NAME} of ${bound.id}: ${allowed}`,
     severity: bound.severity,
-    // Worked out to the end a candidate is judged by it: out where it is an error, otherwise behind those that keep it.
-    ...(word.each === true ? {} : { search: { after: 'whole', order: 200, ...(bound.severity === 'error' ? {} : { waived: true }) } }),
+    // Worked out to the end a candidate is judged by it: out where it is an error, behind those that keep it where it is a warning.
+    ...(word.each === true || bound.severity === 'note'
+      ? {}
+      : { search: { after: 'whole', order: 200, ...(bound.severity === 'error' ? {} : { waived: true }) } }),
     message: `${word.title} is {${NAME}}, and the plant allows ${allowed}`,
     why: bound.reason ?? 'A limit that the house sets itself, in its plant file.',
     fix: `Change what it hangs on until it is ${allowed}; the limit stands in the plant file.`,

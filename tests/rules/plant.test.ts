@@ -212,3 +212,60 @@ describe('invented prices', () => {
     expect(read(trimming.cycle, 's')).toBeLessThan(10);
   });
 });
+
+describe('invented equipment', () => {
+  interface Press {
+    id: string;
+    force: string;
+    stroke: string;
+    platen: [string, string];
+    drive?: string;
+    hourly_rate?: number;
+  }
+  interface Furnace {
+    id: string;
+    kind: string;
+    families: string[];
+    capacity: string;
+    melt_rate?: string;
+    temperature: [string, string];
+  }
+  interface Unit {
+    id: string;
+    medium: string;
+    temperature: [string, string];
+  }
+  const equipment = parse(text) as { furnaces: Furnace[]; cooling: Unit[]; trim_presses: Press[]; spray: { kind: string }; limits?: unknown };
+  const { furnaces, cooling, trim_presses: presses } = equipment;
+
+  it('has presses that grow in everything, of the series that presses are planned from, and leaves their drive and rate open', () => {
+    const series = (parse(readFileSync(new URL('../../rules/tables/finish/press.yaml', import.meta.url), 'utf8')) as { rows: { size: number }[] }).rows;
+    expect(presses.map((press) => read(press.force, 'kN'))).toEqual(series.map(({ size }) => size));
+    for (const value of [(p: Press) => read(p.stroke, 'mm'), (p: Press) => read(p.platen[0], 'mm'), (p: Press) => read(p.platen[1], 'mm')])
+      for (let i = 1; i < presses.length; i++) expect(value(presses[i] as Press)).toBeGreaterThan(value(presses[i - 1] as Press));
+    expect(presses.filter((press) => press.drive !== undefined || press.hourly_rate !== undefined)).toEqual([]);
+    expect(text).toMatch(/driven is left open on purpose/);
+  });
+
+  it('melts every family, and holds every one that a cold chamber casts, at the temperatures of its alloys', () => {
+    const families = ['aluminium', 'copper', 'lead', 'magnesium', 'tin', 'zinc', 'zinc-aluminium'];
+    const of = (kinds: RegExp): string[] => [...new Set(furnaces.filter(({ kind }) => kinds.test(kind)).flatMap((furnace) => furnace.families))].sort();
+    expect(of(/melting/)).toEqual(families);
+    expect(of(/holding|dosing/)).toEqual(families);
+    for (const { kind, melt_rate: rate } of furnaces) expect(rate !== undefined).toBe(/melting/.test(kind));
+  });
+
+  it('cools with the temperatures that the rules plan, and sets no limits of a house', () => {
+    const rows = (
+      parse(readFileSync(new URL('../../rules/tables/cooling/medium.yaml', import.meta.url), 'utf8')) as {
+        rows: { medium: string; least: number; greatest: number }[];
+      }
+    ).rows;
+    for (const { medium, least, greatest } of rows) {
+      const units = cooling.filter((unit) => unit.medium.endsWith(medium));
+      expect(Math.min(...units.map((unit) => read(unit.temperature[0], 'degC')))).toBe(least);
+      expect(Math.max(...units.map((unit) => read(unit.temperature[1], 'degC')))).toBe(greatest);
+    }
+    expect([equipment.spray.kind, equipment.limits]).toEqual(['water-based', undefined]);
+  });
+});

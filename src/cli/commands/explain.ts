@@ -24,8 +24,9 @@ async function explainText(id: string, file: string | undefined, options: PartOp
   const ground = file === undefined ? undefined : await surroundings.ground(file);
   const rulebook = ground?.rulebook ?? (await surroundings.rulebook(await surroundings.settings()));
   if (file !== undefined && ground !== undefined) {
-    const plan = planOrFault(await planFile(file, options, ground, context.io));
-    const text = explainIn(plan, rulebook, id);
+    const planned = await planFile(file, options, ground, context.io);
+    // The limits of the plant file are in the rulebook that the plan was made with.
+    const text = explainIn(planOrFault(planned), planned.given?.rulebook ?? rulebook, id);
     if (text !== undefined) return text;
   }
   const found = explain(rulebook, id);

@@ -97,3 +97,10 @@ test('the search rules nothing out wrongly, although a smaller shot may go to a 
   expect(short?.cost).toBeGreaterThan(0);
   expect([short?.cost, short?.candidate.cavities, short?.candidate.machine.id]).toEqual([whole?.cost, whole?.candidate.cavities, whole?.candidate.machine.id]);
 });
+
+test('a large press of an invented plant does not hide that usual ones are smaller', () => {
+  const twelve = { 'machine.cavities': '12' };
+  const invented = plantWith(...PRESSES).replace('invented: false', 'invented: true');
+  const usual = (plant: string): boolean => findingsOf(lid(twelve, plant, LEVER)).has('finish/press-usual');
+  expect([usual(invented), usual(plantWith(...PRESSES)), usual(BARE_PLANT)]).toEqual([true, false, true]);
+});

@@ -6,17 +6,21 @@ import type { Ledger } from '../../ledger.ts';
 import { sumOf } from '../../sum.ts';
 import { isFedBelow } from '../die/slides.ts';
 
+/** Where the press comes from that no plant file has. */
+export const SERIES = 'planning series';
+
 /** The trim press: of the plant, where the plant file lists presses and one is used; else the next size of the planning series. */
 export function press(ledger: Ledger): void {
   const force = ledger.value('finish.trim-force');
   const presses = ledger.plant.trimPresses;
-  if (presses !== undefined && isPressed(ledger)) {
-    ofPlant(ledger, presses);
-    return;
+  const own = presses !== undefined && isPressed(ledger);
+  // That an invented plant has a large press says nothing of what a real one has.
+  if (!own || ledger.plant.invented) {
+    ledger.look('finish/force', 'press_least', {}, 'finish.press-least');
+    ledger.look('finish/force', 'press_greatest', {}, 'finish.press-greatest');
   }
-  ledger.look('finish/force', 'press_least', {}, 'finish.press-least');
-  ledger.look('finish/force', 'press_greatest', {}, 'finish.press-greatest');
-  ledger.look('finish/press', 'size', { force }, 'finish.press');
+  if (own) ofPlant(ledger, presses);
+  else ledger.look('finish/press', 'size', { force }, 'finish.press');
 }
 
 /** Whether the planned way of trimming uses a press at all. */
@@ -27,7 +31,7 @@ function isPressed(ledger: Ledger): boolean {
 
 /** The press of the plant on which the shot of this plan is trimmed; undefined where none is known. */
 export function plannedPress(ledger: Ledger): TrimPressSpec | undefined {
-  if (ledger.texts.get('finish.press-from') !== 'plant') return undefined;
+  if ((ledger.texts.get('finish.press-from') ?? SERIES) === SERIES) return undefined;
   return ledger.plant.trimPresses?.find(({ id }) => id === ledger.texts.get('finish.press-model'));
 }
 
@@ -37,7 +41,7 @@ function ofPlant(ledger: Ledger, presses: readonly TrimPressSpec[]): void {
   const fitting = sorted.find((one) => shortOf(ledger, one) === undefined);
   const named = pinned(ledger, presses);
   const chosen = named ?? fitting ?? nearest(ledger, sorted);
-  ledger.setText('finish.press-from', 'plant');
+  ledger.setText('finish.press-from', ledger.plant.invented ? 'invented plant' : 'plant');
   ledger.setText('finish.plant-drive', chosen.drive ?? 'not known', { at: chosen.at });
   ledger.put(chosen.force.as('finish.press'));
   ledger.put(chosen.stroke.as('finish.press-stroke'));

@@ -4,13 +4,13 @@ import { choose } from '../../choose.ts';
 import type { Ledger } from '../../ledger.ts';
 import { assumeUsual, orPinned } from '../../planned.ts';
 import { sumOf } from '../../sum.ts';
-import { press } from './press.ts';
+import { press, SERIES } from './press.ts';
 
 /** How gates and flash come off, what is sheared, with which force, and what is left on the edge. */
 export function trimming(ledger: Ledger): void {
   const attempt = ledger.attempt.bind(ledger);
   attempt('finish.trimming', 'Way of trimming', () => choose(ledger, 'finish.trimming'));
-  ledger.setText('finish.press-from', 'planning series');
+  ledger.setText('finish.press-from', SERIES);
   ledger.setText('finish.plant-drive', 'not known');
   attempt('finish.cavity-section', 'Sheared section', () => section(ledger));
   attempt('finish.shear-strength', 'Shear strength', () => shearStrength(ledger));
