@@ -1,4 +1,4 @@
-import { sortDiagnostics } from '../kernel/diagnostic.ts';
+import { type Diagnostic, sortDiagnostics } from '../kernel/diagnostic.ts';
 import { didYouMean } from '../kernel/spelling.ts';
 import { sourceKey } from '../kernel/status.ts';
 import { collectCautions } from './cautions.ts';
@@ -20,20 +20,25 @@ export interface Tool {
 
 /**
  * Works out the casting plan of one part: every step in the order in which they need each other, then every limit,
- * every caution, and the sections in the order in which they are read. Never throws for what a user can write.
+ * every caution, and the sections in the order in which they are read. `settle` has the last word on the findings.
+ * Never throws for what a user can write.
  */
-export function makePlan(given: Case, tool: Tool): Plan {
+export function makePlan(given: Case, tool: Tool, settle: (findings: readonly Diagnostic[]) => readonly Diagnostic[] = (findings) => findings): Plan {
   const ledger = workThrough(given);
   reportUnusedPins(ledger);
   const judged = judgeAll(ledger);
-  const findings = gatherExtrapolations(ledger.findings);
-  const cautions = collectCautions(ledger);
-  const sections: Section[] = PRINT_ORDER.map((step) => ({
-    id: step.id,
-    title: step.title,
-    // Where house rules leave a table without a figure, a section may lack what it is laid out by; it is then listed as not judged.
-    blocks: ledger.attempt(step.id, step.title, () => step.show(ledger)) ?? [],
-  })).filter((section) => section.blocks.length > 0);
+  const findings = settle(sortDiagnostics(gatherExtrapolations(ledger.findings)));
+  // A check reads the findings and nothing else, so what only a printed plan needs is made when it is asked for.
+  // Cautions come before sections, for both may add to what is not judged.
+  const printed = once(() => ({ cautions: collectCautions(ledger), sections: sectionsOf(ledger) }));
+  const titles = once(() => new Map([...ledger.values.keys(), ...ledger.texts.keys()].map((id) => [id, titleOf(id)])));
+  const weak = once(() => weakFigures(ledger.values));
+  const sources = once(() =>
+    citedSources(
+      ledger,
+      printed().cautions.flatMap((caution) => caution.source),
+    ),
+  );
   const { part, alloy, plant } = given;
   return {
     tool,
@@ -55,18 +60,46 @@ export function makePlan(given: Case, tool: Tool): Plan {
     decisions: ledger.decisions,
     texts: ledger.texts,
     values: ledger.values,
-    titles: new Map([...ledger.values.keys(), ...ledger.texts.keys()].map((id) => [id, titleOf(id)])),
-    sections,
-    findings: sortDiagnostics(findings),
-    cautions,
-    unchecked: ledger.unchecked,
+    get titles() {
+      return titles();
+    },
+    get sections() {
+      return printed().sections;
+    },
+    findings,
+    get cautions() {
+      return printed().cautions;
+    },
+    get unchecked() {
+      printed();
+      return ledger.unchecked;
+    },
     judged,
-    weak: weakFigures(ledger.values),
-    sources: citedSources(
-      ledger,
-      cautions.flatMap((caution) => caution.source),
-    ),
+    get weak() {
+      return weak();
+    },
+    get sources() {
+      return sources();
+    },
     ...changesOf(given),
+  };
+}
+
+function sectionsOf(ledger: Ledger): Section[] {
+  return PRINT_ORDER.map((step) => ({
+    id: step.id,
+    title: step.title,
+    // Where house rules leave a table without a figure, a section may lack what it is laid out by; it is then listed as not judged.
+    blocks: ledger.attempt(step.id, step.title, () => step.show(ledger)) ?? [],
+  })).filter((section) => section.blocks.length > 0);
+}
+
+/** Work that is done the first time that it is asked for. */
+function once<T>(work: () => T): () => T {
+  let done: { readonly made: T } | undefined;
+  return () => {
+    done ??= { made: work() };
+    return done.made;
   };
 }
 
