@@ -19,12 +19,13 @@ import {
 import { inBatches } from '../batches.ts';
 import { judgeByBaseline, readBaselines } from '../check/baseline.ts';
 import { checkFiles } from '../check/check-files.ts';
-import { discover, type Found, shownPath } from '../check/discover.ts';
+import { discover, type Found } from '../check/discover.ts';
 import { progress } from '../check/progress.ts';
 import { type Context, collect } from '../context.ts';
 import { EXIT } from '../exits.ts';
 import { BadInput } from '../fault.ts';
 import { readFileText } from '../files.ts';
+import { shownPath } from '../find/look-up.ts';
 import { readArgument, readNumber, refuseSamePlace } from '../outputs.ts';
 import { MOST_THREADS, usualThreads } from '../pool/pool.ts';
 import { checkHouseRules } from '../rule-check.ts';
