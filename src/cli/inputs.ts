@@ -7,7 +7,7 @@ const ENDING = '.part.yaml';
 /**
  * The part files that paths stand for: a file is itself, a folder all part files below it, anything else a pattern such as
  * `parts/**\/*.part.yaml`. Sorted by name, each file once, whatever ways lead to it. Folders whose name begins with a dot,
- * `node_modules` and links to folders are passed over.
+ * `node_modules` and links are passed over.
  *
  * @throws BadInput when a path stands for no file, and for a folder that cannot be looked into.
  */

@@ -13,7 +13,7 @@ export function isPattern(argument: string): boolean {
   return isDynamicPattern(argument);
 }
 
-/** The files that patterns match in a folder; dot folders and node_modules are left out. With `links`, links to folders are followed without end. */
+/** The files that patterns match in a folder; dot folders and node_modules are left out. Links are passed over, or with `links` followed without end. */
 export function search(patterns: readonly string[], folder: string, links: boolean): GlobResult {
   const unread: { folder: string; error: unknown }[] = [];
   const read = (path: string, options: object): unknown => {

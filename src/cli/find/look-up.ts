@@ -13,7 +13,7 @@ export type LookedUp = { readonly kind: 'file' } | { readonly kind: 'nothing' } 
 export interface Looking {
   /** Patterns that a folder is searched for. */
   readonly searched: readonly string[];
-  /** Whether links to folders are gone through in a folder that is searched. */
+  /** Whether links are followed in a folder that is searched and by a pattern. */
   readonly links: boolean;
 }
 

@@ -22,10 +22,9 @@ const found = async (argument: string, links: boolean): Promise<readonly string[
 };
 
 describe('what an argument stands for', () => {
-  test('a folder is searched at any depth, through links to folders where that is asked for', async () => {
-    const own = ['a/deep/two.part.yaml', 'a/one.part.yaml', 'a/same.part.yaml'];
-    expect(await found(at('a'), false)).toEqual(own);
-    expect(await found(at('a'), true)).toEqual([own[0], 'a/link/three.part.yaml', own[1], own[2]]);
+  test('a folder is searched at any depth, through links where that is asked for', async () => {
+    expect(await found(at('a'), false)).toEqual(['a/deep/two.part.yaml', 'a/one.part.yaml']);
+    expect(await found(at('a'), true)).toEqual(['a/deep/two.part.yaml', 'a/link/three.part.yaml', 'a/one.part.yaml', 'a/same.part.yaml']);
   });
 
   test('a file, a pattern, and nothing', async () => {
