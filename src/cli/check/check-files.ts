@@ -25,9 +25,10 @@ export async function checkFiles(
 ): Promise<CheckedFiles> {
   const check = checkerOf(settingOf(orders, surroundings));
   const results: CheckedOne[] = [];
+  const lean = sharedWords();
   let [count, broken, refused] = [0, false, Number.POSITIVE_INFINITY];
   const note = (index: number, result: CheckedOne): void => {
-    results[index] = result;
+    results[index] = lean(result);
     count += 1;
     done(count);
   };
@@ -71,4 +72,37 @@ function leftUndone(why: string): { readonly code: string; readonly severity: 'e
     message,
     fix: 'the findings of the other files hold; run this one with "diewright plan", which says more',
   };
+}
+
+/**
+ * Findings say the same words over and over - why a rule is there, names of files - and another thread sends them anew with each.
+ * They are kept once.
+ */
+function sharedWords(): (result: CheckedOne) => CheckedOne {
+  const words = new Map<string, string>();
+  const word = <T extends string | undefined>(text: T): T => {
+    if (text === undefined) return text;
+    const known = words.get(text);
+    if (known === undefined) words.set(text, text);
+    return (known ?? text) as T;
+  };
+  const lists = new Map<string, readonly string[]>();
+  const list = (texts: readonly string[] | undefined): readonly string[] | undefined => {
+    if (texts === undefined) return undefined;
+    const key = texts.join('\u0000');
+    const known = lists.get(key) ?? texts;
+    lists.set(key, known);
+    return known;
+  };
+  const lean = (finding: CheckedFinding): CheckedFinding => ({
+    ...finding,
+    of: word(finding.of),
+    file: word(finding.file),
+    path: word(finding.path),
+    code: word(finding.code),
+    fix: word(finding.fix),
+    item: word(finding.item),
+    notes: list(finding.notes),
+  });
+  return (result) => ({ ...result, findings: result.findings.map(lean) });
 }

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import type { Table } from 'mdast';
@@ -21,11 +21,12 @@ import { READERS } from '../../../src/report/sheet/readers.ts';
 import { SHOT_LINES } from '../../../src/report/sheet/shot.ts';
 import { INSPECTION, TRIAL_RECORD, TRIAL_STEPS } from '../../../src/report/sheet/trial.ts';
 import { STARTER_PART } from '../../../src/spec/starters.ts';
+import { EXAMPLES as EXAMPLE_PARTS } from '../../golden/examples.ts';
 import { handMade, NASTY } from './hand-made.ts';
 import { printedLines, textOf } from './page.ts';
 
 const ROOT = join(import.meta.dirname, '../../..');
-const EXAMPLES = readdirSync(join(ROOT, 'examples'));
+const EXAMPLES = EXAMPLE_PARTS.map(({ name }) => name);
 const LINES: Readonly<Record<SheetName, readonly Line[]>> = {
   die: DIE_LINES,
   shot: SHOT_LINES,
