@@ -190,6 +190,17 @@ describe.each(SHEETS)('the %s sheet of the examples', (sheet) => {
     }
   });
 
+  test('accepted errors do not stand, and are told; an open one beside them does', () => {
+    const error = { code: 'wall/least', severity: 'error', message: 'too thin' } as const;
+    const accepted = { ...error, accepted: { reason: 'made so for years', where: 'part' } } as const;
+    const head = (findings: Plan['findings']): string => sheetText(sheet, handMade({ findings })).split('\n')[4] ?? '';
+    expect(head([accepted])).toContain('1 accepted');
+    expect(head([accepted])).toContain('**Every error is accepted: the plan has the reasons.**');
+    expect(head([accepted])).not.toContain('Errors stand');
+    expect(head([accepted, error])).toContain('**Errors stand:');
+    expect(head([{ ...accepted, severity: 'warning' }])).not.toContain('**Every');
+  });
+
   test('names with signs of Markdown, HTML or a terminal are escaped, and tables stay whole', () => {
     const text = sheetText(sheet, handMade({ part: { name: NASTY, number: 'A|1', file: 'a|b.part.yaml' } }));
     expect(text).not.toMatch(/<b>bold<\/b>(?<!\\<b>bold<\/b>)|\u001b|\u202e/);
