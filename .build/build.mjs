@@ -22,7 +22,7 @@ const NO_CHILDREN = "export const spawn = () => { throw new Error('no command of
 const SCRIPTS = [
   { source: 'src/report/figure/index.ts', name: 'figure' },
   { source: 'src/report/check/junit.ts', name: 'junit' },
-  { source: 'src/cli/check/glob.ts', name: 'glob' },
+  { source: 'src/cli/find/glob.ts', name: 'glob' },
   { source: 'src/rulebook/expression.ts', name: 'expression' },
 ];
 

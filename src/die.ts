@@ -1,6 +1,6 @@
 import { applyAcceptances } from './engine/acceptance.ts';
 import { makeDiePlan, otherAlloy } from './engine/die-set/make-die-plan.ts';
-import { allFindings, type Plan } from './engine/plan.ts';
+import { allFindings } from './engine/plan.ts';
 import { withPlantLimits } from './engine/plant-limits.ts';
 import { alloyOf, type Planned, plantOf, type Rulebook } from './index.ts';
 import { type Diagnostic, sortDiagnostics } from './kernel/diagnostic.ts';
@@ -39,25 +39,21 @@ export function planDie(request: DieRequest): Planned {
   const first = known[0] as (typeof known)[number];
   const rulebook = withPlantLimits(request.rulebook, plant.plant);
   const tool = { name: 'diewright', version: request.version };
-  const made = makeDiePlan({ die, parts: known.map(({ part }) => part), alloy: first.alloy, plant: plant.plant, rulebook, wave: request.wave === true }, tool);
-  const accepted = (plan: Plan, of: Pick<DieSpec | PartSpec, 'accepted'>, own: readonly Diagnostic[]): Plan => {
-    const all = sortDiagnostics([...own, ...plan.findings]);
-    return { ...plan, findings: applyAcceptances(of.accepted, all, { rulebook, others: Object.keys(FINDING_CODES) }) };
-  };
-  const inDie = (made.parts ?? []).map((part, i) => ({
-    ...part,
-    plan: accepted(part.plan, ownAcceptances(known[i] as (typeof known)[number], part.plan), []),
-  }));
-  const plan = { ...accepted(made, die, input), parts: inDie };
+  const settled = (of: Pick<DieSpec | PartSpec, 'accepted'>, findings: readonly Diagnostic[]): Diagnostic[] =>
+    applyAcceptances(of.accepted, findings, { rulebook, others: Object.keys(FINDING_CODES) });
+  const plan = makeDiePlan({ die, parts: known.map(({ part }) => part), alloy: first.alloy, plant: plant.plant, rulebook, wave: request.wave === true }, tool, {
+    die: (findings) => settled(die, sortDiagnostics([...input, ...findings])),
+    part: (i, findings) => settled(ownAcceptances((known[i] as (typeof known)[number]).part, findings), findings),
+  });
   const findings = allFindings(plan);
   if (findings.some((finding) => finding.severity === 'error' && finding.code.startsWith('spec/'))) return { diagnostics: findings };
   return { plan, diagnostics: findings };
 }
 
 /** What a part accepts of findings that only a die of its own has says nothing here: it is not told that they are not met. */
-function ownAcceptances({ part }: { readonly part: PartSpec }, plan: Plan): Pick<PartSpec, 'accepted'> {
-  const met = new Set(plan.findings.map(({ code }) => code));
-  return { accepted: part.accepted.filter(({ code }) => met.has(code)) };
+function ownAcceptances({ accepted }: PartSpec, findings: readonly Diagnostic[]): Pick<PartSpec, 'accepted'> {
+  const met = new Set(findings.map(({ code }) => code));
+  return { accepted: accepted.filter(({ code }) => met.has(code)) };
 }
 
 /** A part of the die with its alloy; its faults are added to those of the input. */

@@ -98,12 +98,14 @@ export function planPart(request: PlanRequest): Planned {
   const alloy = alloyOf(rulebook, read.part);
   if ('fault' in alloy) return { diagnostics: sortDiagnostics([...input, alloy.fault]) };
   const given = { part: read.part, plant: plant.plant, alloy: alloy.found, rulebook: withPlantLimits(rulebook, plant.plant), wave: request.wave === true };
-  const plan = makePlan(given, { name: 'diewright', version: request.version });
-  const all = sortDiagnostics([...input, ...plan.findings]);
-  const findings = applyAcceptances(read.part.accepted, all, { rulebook: given.rulebook, others: Object.keys(FINDING_CODES) });
+  const { accepted } = read.part;
+  const plan = makePlan(given, { name: 'diewright', version: request.version }, (own) =>
+    applyAcceptances(accepted, sortDiagnostics([...input, ...own]), { rulebook: given.rulebook, others: Object.keys(FINDING_CODES) }),
+  );
+  const { findings } = plan;
   // A pin that cannot be read is found while the plan is made; such a plan is not what was asked for.
   if (findings.some((finding) => finding.severity === 'error' && finding.code.startsWith('spec/'))) return { diagnostics: findings };
-  return { plan: { ...plan, findings }, diagnostics: findings, given };
+  return { plan, diagnostics: findings, given };
 }
 
 const plants = new WeakMap<Rulebook, PlantSpec>();

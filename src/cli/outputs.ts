@@ -68,3 +68,11 @@ export function readArgument<Name extends string>(
   if (path === '') throw badInput('cli/usage', `--${kind} ${text} names no file`, `write ${name} or ${name}=PATH`);
   return { name, path };
 }
+
+/** @throws BadInput for what is no number from 0 to `most`. */
+export function readNumber(option: string, text: string, most: number, whole = false): number {
+  const number = /^\d+(\.\d+)?$/.test(text) ? Number(text) : Number.NaN;
+  if (!(number <= most) || (whole && !Number.isInteger(number)))
+    throw badInput('cli/usage', `--${option} ${text} is no ${whole ? 'whole ' : ''}number from 0 to ${most}`, `write a number, such as --${option} 2`);
+  return number;
+}

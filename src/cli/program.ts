@@ -52,9 +52,9 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   }
 }
 
-/** What a thread of the program does: see `replan/pool.ts`. */
+/** What a thread of the program does: see `pool/pool.ts`. */
 export async function work(): Promise<void> {
-  await (await import('./replan/worker.ts')).work();
+  await (await import('./pool/worker.ts')).work();
 }
 
 async function build(program: Command, context: Context, argv: readonly string[]): Promise<void> {

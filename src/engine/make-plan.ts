@@ -1,4 +1,4 @@
-import { sortDiagnostics } from '../kernel/diagnostic.ts';
+import { type Diagnostic, sortDiagnostics } from '../kernel/diagnostic.ts';
 import { didYouMean } from '../kernel/spelling.ts';
 import { sourceKey } from '../kernel/status.ts';
 import type { Limit } from '../rulebook/types.ts';
@@ -21,11 +21,15 @@ export interface Tool {
 
 /**
  * Works out the casting plan of one part: every step in the order in which they need each other, then every limit,
- * every caution, and the sections in the order in which they are read. Never throws for what a user can write.
+ * every caution, and the sections in the order in which they are read. `settle` has the last word on the findings.
+ * Never throws for what a user can write.
  */
-export function makePlan(given: Case, tool: Tool): Plan {
-  return planOf(workThrough(given), tool, { sections: PRINT_ORDER, isJudged: ({ id }) => !id.startsWith('set/') });
+export function makePlan(given: Case, tool: Tool, settle?: Settle): Plan {
+  return planOf(workThrough(given), tool, { sections: PRINT_ORDER, isJudged: ({ id }) => !id.startsWith('set/') }, settle);
 }
+
+/** Has the last word on the findings of a plan, such as which of them are accepted. */
+export type Settle = (findings: readonly Diagnostic[]) => readonly Diagnostic[];
 
 /** What of a ledger goes into a plan. */
 export interface Extent {
@@ -39,22 +43,26 @@ export interface Extent {
   readonly titles?: Readonly<Record<string, string>>;
 }
 
-/** Judges what a ledger has come to and puts it together as a plan. */
-export function planOf(ledger: Ledger, tool: Tool, { sections: order, isJudged, isKept = () => true, titles = {} }: Extent): Plan {
+/** Judges what a ledger has come to and puts it together as a plan. `also` is what only plans of dies have. */
+export function planOf(ledger: Ledger, tool: Tool, extent: Extent, settle: Settle = (findings) => findings, also: Pick<Plan, 'parts' | 'inDie'> = {}): Plan {
+  const { isJudged, isKept, titles: own = {} } = extent;
   reportUnusedPins(ledger);
   const judged = judgeAll(ledger, isJudged);
-  const findings = gatherExtrapolations(ledger.findings);
-  const cautions = collectCautions(ledger);
-  const sections: Section[] = order
-    .map((step) => ({
-      id: step.id,
-      title: step.title,
-      // Where house rules leave a table without a figure, a section may lack what it is laid out by; it is then listed as not judged.
-      blocks: ledger.attempt(step.id, step.title, () => step.show(ledger)) ?? [],
-    }))
-    .filter((section) => section.blocks.length > 0);
-  const kept = <V>(record: ReadonlyMap<string, V>): Map<string, V> => new Map([...record].filter(([id]) => isKept(id)));
+  const findings = settle(sortDiagnostics(gatherExtrapolations(ledger.findings)));
+  const kept = <V>(record: ReadonlyMap<string, V>): ReadonlyMap<string, V> =>
+    isKept === undefined ? record : new Map([...record].filter(([id]) => isKept(id)));
   const [values, texts, decisions] = [kept(ledger.values), kept(ledger.texts), kept(ledger.decisions)];
+  // A check reads the findings and nothing else, so what only a printed plan needs is made when it is asked for.
+  // Cautions come before sections, for both may add to what is not judged.
+  const printed = once(() => ({ cautions: collectCautions(ledger), sections: sectionsOf(ledger, extent) }));
+  const titles = once(() => new Map([...values.keys(), ...texts.keys()].map((id) => [id, own[id] ?? titleOf(id)])));
+  const weak = once(() => weakFigures(values));
+  const sources = once(() =>
+    citedSources(
+      { values, decisions, rulebook: ledger.rulebook },
+      printed().cautions.flatMap((caution) => caution.source),
+    ),
+  );
   const { part, alloy, plant } = ledger.given;
   return {
     tool,
@@ -76,18 +84,49 @@ export function planOf(ledger: Ledger, tool: Tool, { sections: order, isJudged, 
     decisions,
     texts,
     values,
-    titles: new Map([...values.keys(), ...texts.keys()].map((id) => [id, titles[id] ?? titleOf(id)])),
-    sections,
-    findings: sortDiagnostics(findings),
-    cautions,
-    unchecked: ledger.unchecked.filter(({ id }) => isKept(id)),
+    get titles() {
+      return titles();
+    },
+    get sections() {
+      return printed().sections;
+    },
+    findings,
+    get cautions() {
+      return printed().cautions;
+    },
+    get unchecked() {
+      printed();
+      return isKept === undefined ? ledger.unchecked : ledger.unchecked.filter(({ id }) => isKept(id));
+    },
     judged,
-    weak: weakFigures(values),
-    sources: citedSources(
-      { values, decisions, rulebook: ledger.rulebook },
-      cautions.flatMap((caution) => caution.source),
-    ),
+    get weak() {
+      return weak();
+    },
+    get sources() {
+      return sources();
+    },
     ...changesOf(ledger.given),
+    ...also,
+  };
+}
+
+function sectionsOf(ledger: Ledger, { sections }: Extent): Section[] {
+  return sections
+    .map((step) => ({
+      id: step.id,
+      title: step.title,
+      // Where house rules leave a table without a figure, a section may lack what it is laid out by; it is then listed as not judged.
+      blocks: ledger.attempt(step.id, step.title, () => step.show(ledger)) ?? [],
+    }))
+    .filter((section) => section.blocks.length > 0);
+}
+
+/** Work that is done the first time that it is asked for. */
+function once<T>(work: () => T): () => T {
+  let done: { readonly made: T } | undefined;
+  return () => {
+    done ??= { made: work() };
+    return done.made;
   };
 }
 
@@ -122,7 +161,7 @@ function reportUnusedPins(ledger: Ledger): void {
   }
 }
 
-function citedSources(from: Pick<Ledger, 'values' | 'decisions' | 'rulebook'>, extra: readonly string[]): Map<string, string> {
+function citedSources(from: Pick<Plan, 'values' | 'decisions'> & Pick<Ledger, 'rulebook'>, extra: readonly string[]): Map<string, string> {
   const refs = [...[...from.values.values()].flatMap((v) => v.source), ...[...from.decisions.values()].flatMap((d) => d.source), ...extra];
   const keys = [...new Set(refs.map(sourceKey))].sort();
   const cited = new Map<string, string>();

@@ -85,7 +85,7 @@ export class Trial extends Ledger {
     const numbers: Record<string, number> = {};
     let plain = formula.requires === undefined;
     let complete = true;
-    for (const name of Object.keys(formula.inputs)) {
+    for (const name in formula.inputs) {
       const traced = given[name];
       if (traced === undefined) {
         complete = false;
@@ -112,7 +112,7 @@ export class Trial extends Ledger {
     if (word === undefined || 'text' in word) throw new TypeError(`${id} is not in the vocabulary`);
     const unit = word.unit as UnitOf<K>;
     let key = `${tableId} ${column} ${unit}`;
-    for (const name of Object.keys(axes)) {
+    for (const name in axes) {
       const at = axes[name] as AxisValue;
       key += typeof at === 'string' ? ` ${at}` : ` ${at.value} ${at.unit}`;
     }

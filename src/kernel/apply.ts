@@ -43,7 +43,7 @@ export function applyFormula<I extends FormulaInputs, O extends Unit>(
   const numbers: Record<string, number> = {};
   const parents: Traced[] = [];
   // By name, not by entry: a plan applies some thousand formulas, and an array for each input is what the time goes into.
-  for (const name of Object.keys(formula.inputs)) {
+  for (const name in formula.inputs) {
     const input = formula.inputs[name] as FormulaInput;
     const traced = given[name];
     if (traced !== undefined) {
@@ -84,7 +84,7 @@ export function checkNumbers(
   const warnings: string[] = [];
   const code = `range/${formula.id}`;
   let verdict: RangeVerdict = 'inside';
-  for (const name of Object.keys(formula.inputs)) {
+  for (const name in formula.inputs) {
     const input = formula.inputs[name] as FormulaInput;
     const value = numbers[name] as number;
     const least = input.range[0];

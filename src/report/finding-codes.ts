@@ -22,6 +22,7 @@ export const FINDING_CODES: Readonly<Record<string, string>> = {
   'check/unreadable-plan': 'A file that should hold a plan does not. Plan the part again, or remove the file.',
   'check/unused-acceptance': 'The part file accepts a finding that its plan does not have. Remove the entry, so that it cannot hide a later finding.',
   'check/stale-baseline': 'The baseline accepts a finding that is no longer there. Remove the entry, or write the baseline again.',
+  'check/left-undone': 'A fault of the program, or the end of one of its threads, has left the file unchecked. The findings of the other files hold.',
   'check/nothing-matched': 'A path or pattern names no file that can be checked. Patterns are quoted, so that the shell leaves them alone.',
   'check/unknown-kind': 'Neither the name of the file nor its first line tells what kind of file it is. Parts end in .part.yaml; a plant is called plant.yaml.',
   'check/revision': 'What has changed since the revision cannot be told: git is missing, this is no repository, or it does not know the revision.',

@@ -1,15 +1,9 @@
-// What the work itself costs once the program runs: a plan with its search, and a library of parts against reading it.
-//   node tests/bench/warm.mjs [PARTS]
-import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+// What the work itself costs once the program runs: a plan with its search. node tests/bench/warm.mjs
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { parseDocument } from 'yaml';
 import { loadRulebook, planPart } from '../../dist/index.js';
-import { writeLibrary } from './library.mjs';
 
 const root = join(import.meta.dirname, '..', '..');
-const count = Number(process.argv[2] ?? 200);
 const rulebook = await loadRulebook();
 const examples = readdirSync(join(root, 'examples')).flatMap((name) => {
   try {
@@ -40,30 +34,3 @@ const plans = examples.map((part) => {
   return spread(times).median;
 });
 show('plan', spread(plans), 'ms', '  (bound 10)');
-
-const folder = mkdtempSync(join(tmpdir(), 'diewright-bench-'));
-writeLibrary(folder, count);
-const texts = readdirSync(folder, { recursive: true, encoding: 'utf8' })
-  .filter((name) => name.endsWith('.part.yaml'))
-  .map((name) => readFileSync(join(folder, name), 'utf8'));
-const start = performance.now();
-for (const text of texts) parseDocument(text).toJS();
-const reading = performance.now() - start;
-// Once before, so that the files are in memory.
-spawnSync(process.execPath, [join(root, 'bin', 'diewright.js'), '--version']);
-const began = performance.now();
-const run = spawnSync(process.execPath, [
-  join(root, 'bin', 'diewright.js'),
-  'check',
-  folder,
-  '-q',
-  '--fail-on',
-  'never',
-  '--format',
-  `json=${join(folder, 'findings.json')}`,
-]);
-const checking = performance.now() - began;
-console.log(
-  `${count} parts: yaml alone ${reading.toFixed(0)} ms, check ${checking.toFixed(0)} ms, ratio ${(checking / reading).toFixed(1)}  (bound 1.5)${run.status === 0 ? '' : `  exit ${run.status}`}`,
-);
-rmSync(folder, { recursive: true, force: true });

@@ -1,10 +1,25 @@
-import { mkdirSync, renameSync, rmSync } from 'node:fs';
+import { mkdirSync, renameSync, rmSync, symlinkSync } from 'node:fs';
 import { afterEach, describe, expect, test } from 'vitest';
 import { STARTER_PLANT } from '../../src/spec/starters.ts';
 import { BROKEN, checkJson, folderWith, GOOD, NASTY_NAMES, THIN } from './check-folder.ts';
 
 let folder: ReturnType<typeof folderWith>;
 afterEach(() => folder.remove());
+
+/** A limit of the house. */
+const HOUSE_LIMIT = `title: The wall is what our die casters fill
+uses: { wall: part.wall-least in mm }
+when: 'true'
+require: wall >= 2.0
+severity: error
+message: 'The thinnest wall is {wall}'
+why: Thinner walls were scrapped.
+fix: Make it 2 mm.
+status: practice
+examples:
+  - { given: { wall: 2.5 }, holds: true }
+  - { given: { wall: 1.5 }, holds: false }
+`;
 
 /** A repository with one commit of these files. */
 const repository = (files: Readonly<Record<string, string>>): void => {
@@ -71,6 +86,46 @@ describe('--since', () => {
     expect(since('HEAD')).toEqual(['x/b.part.yaml']);
     rmSync(folder.file('y/plan.md'));
     expect(since('HEAD')).toEqual(['x/b.part.yaml', 'y/c.part.yaml']);
+  });
+
+  test('house rules, a plant and a project file that lie elsewhere mean every part that is planned with them, and no other', () => {
+    repository({
+      'house/limits/wall/other.yaml': HOUSE_LIMIT,
+      'house/limits/wall/house.yaml': HOUSE_LIMIT,
+      'works/own.yaml': STARTER_PLANT,
+      'one/diewright.yaml': 'diewright: project/1\nrules: [../house]\n',
+      'one/deep/a.part.yaml': GOOD,
+      'two/diewright.yaml': 'diewright: project/1\nplant: ../works/own.yaml\n',
+      'two/b.part.yaml': GOOD,
+      'three/c.part.yaml': GOOD,
+    });
+    expect(since('HEAD')).toEqual([]);
+    folder.put('house/limits/wall/house.yaml', HOUSE_LIMIT.replace('2.0', '1.9'));
+    expect(since('HEAD')).toEqual(['one/deep/a.part.yaml']);
+    folder.git('checkout', '-q', '.');
+    rmSync(folder.file('house/limits/wall/other.yaml'));
+    expect(since('HEAD')).toEqual(['one/deep/a.part.yaml']);
+    folder.git('checkout', '-q', '.');
+    folder.put('works/own.yaml', `# changed\n${STARTER_PLANT}`);
+    expect(since('HEAD')).toEqual(['two/b.part.yaml']);
+    expect(since('HEAD', '--rules', 'house')).toEqual(['two/b.part.yaml']);
+    folder.git('checkout', '-q', '.');
+    rmSync(folder.file('one/diewright.yaml'));
+    expect(since('HEAD')).toEqual(['one/deep/a.part.yaml']);
+    folder.git('checkout', '-q', '.');
+    folder.put('house/limits/wall/new.yaml', HOUSE_LIMIT);
+    expect(since('HEAD', 'three', '--rules', 'house')).toEqual(['three/c.part.yaml']);
+  });
+
+  test('a rule that a link leads to is part of the folder', () => {
+    repository({ 'shared/house.yaml': HOUSE_LIMIT, 'one/diewright.yaml': 'diewright: project/1\nrules: [../house]\n', 'one/a.part.yaml': GOOD });
+    mkdirSync(folder.file('house/limits/wall'), { recursive: true });
+    symlinkSync('../../../shared/house.yaml', folder.file('house/limits/wall/house.yaml'));
+    folder.git('add', '-A');
+    folder.git('commit', '-qm', 'link', '--no-gpg-sign');
+    expect(since('HEAD')).toEqual([]);
+    folder.put('shared/house.yaml', HOUSE_LIMIT.replace('2.0', '1.9'));
+    expect(since('HEAD')).toEqual(['one/a.part.yaml']);
   });
 
   test('from inside a folder of the repository, and for a file outside it, of which nothing is known', () => {

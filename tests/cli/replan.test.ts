@@ -284,3 +284,66 @@ describe('writing', () => {
     expect(existsSync(folder.file(`stuck/${JOURNAL}`))).toBe(false);
   });
 });
+
+describe('the project of each part', () => {
+  const LIMIT = `title: The wall is what our die casters fill
+uses: { wall: part.wall-least in mm }
+when: 'true'
+require: wall >= 9.0
+severity: error
+message: 'The thinnest wall is {wall}'
+why: Thinner walls were scrapped.
+fix: Make it 9 mm.
+status: practice
+examples:
+  - { given: { wall: 9.5 }, holds: true }
+  - { given: { wall: 1.5 }, holds: false }
+`;
+  interface Change {
+    readonly file: string;
+    readonly appeared: readonly { readonly code: string }[];
+    readonly vanished: readonly { readonly code: string }[];
+    readonly groups: readonly unknown[];
+  }
+  const partsIn = (json: string): readonly Change[] => (JSON.parse(json) as { readonly parts: readonly Change[] }).parts;
+  /** Codes that appear and vanish, by part. */
+  const codesIn = (json: string): Record<string, readonly string[]> =>
+    Object.fromEntries(partsIn(json).map(({ file, appeared, vanished }) => [file, [...appeared, ...vanished].map(({ code }) => code)]));
+  let place: ReturnType<typeof makeFolder>;
+  beforeAll(() => {
+    place = makeFolder({});
+    for (const name of ['one', 'two', 'strict/limits/wall']) mkdirSync(place.file(name), { recursive: true });
+    place.write('strict/limits/wall/house.yaml', LIMIT);
+    place.write('hall.yaml', STARTER_PLANT.replace('name: My plant', 'name: Hall of two'));
+    place.write('one/diewright.yaml', 'diewright: project/1\nrules: [../strict]\n');
+    place.write('two/diewright.yaml', 'diewright: project/1\nplant: ../hall.yaml\n');
+    for (const name of ['one/a.part.yaml', 'two/b.part.yaml']) place.write(name, STARTER_PART);
+    for (const name of ['one/a', 'two/b']) place.run(['plan', `${name}.part.yaml`, '-f', `json=${name}.plan.json`, '-q', '--fail-on', 'never']);
+  });
+  afterAll(() => place.remove());
+
+  test.each(['0', '2'])('sets its rules and its plant, with %s threads', (threads) => {
+    // Held against the committed plans nothing differs, for "plan" made each by its own project.
+    const { code, out, err } = place.run(['replan', 'one', 'two', '--before', 'committed', '--threads', threads, '-f', 'json', '--every-value']);
+    expect([code, err]).toEqual([0, '']);
+    expect(partsIn(out).map(({ groups }) => groups)).toEqual([[], []]);
+    expect(codesIn(out)).toEqual({ 'one/a.part.yaml': [], 'two/b.part.yaml': [] });
+    expect(JSON.parse(place.read('one/a.plan.json')).findings).toContainEqual(expect.objectContaining({ code: 'wall/house' }));
+    expect(JSON.parse(place.read('two/b.plan.json')).plant.name).toBe('Hall of two');
+  });
+
+  test('--rules stands in the place of the rules of every project', () => {
+    const { out } = place.run(['replan', 'one', 'two', '--rules', 'strict', '-f', 'json', '--fail-on', 'never']);
+    expect(codesIn(out)).toEqual({ 'one/a.part.yaml': [], 'two/b.part.yaml': ['wall/house'] });
+  });
+
+  test('a project file that is wrong is told once, before anything is planned', () => {
+    const before = place.read('two/diewright.yaml');
+    place.write('two/diewright.yaml', 'diewright: project/1\nfail_on: no\n');
+    place.write('two/c.part.yaml', STARTER_PART);
+    const { code, out, err } = place.run(['replan', 'one', 'two', '--alloy', 'A360']);
+    expect([code, out, err.match(/spec\/unknown-word/g)?.length]).toEqual([2, '', 1]);
+    place.write('two/diewright.yaml', before);
+    rmSync(place.file('two/c.part.yaml'));
+  });
+});

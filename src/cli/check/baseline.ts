@@ -14,8 +14,8 @@ import {
 } from '../../index.ts';
 import { BadInput } from '../fault.ts';
 import { readFileText } from '../files.ts';
+import { shownPath } from '../find/look-up.ts';
 import type { WholeFile } from '../write-whole.ts';
-import { shownPath } from './discover.ts';
 
 const MOST_BYTES = 50_000_000;
 

@@ -3,7 +3,7 @@ import { basename, dirname, join } from 'node:path';
 import type { CommittedText, Diagnostic } from '../../index.ts';
 import { BadInput } from '../fault.ts';
 import { readFileText } from '../files.ts';
-import { shownPath } from './discover.ts';
+import { shownPath } from '../find/look-up.ts';
 import { kindByName } from './kinds.ts';
 
 /** A plan has about a megabyte; one file may hold several. */

@@ -1,8 +1,9 @@
-import { readdirSync, realpathSync, statSync } from 'node:fs';
-import { basename, dirname, join, relative, resolve, sep } from 'node:path';
+import { readdirSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
 import { type Diagnostic, nearestWord } from '../../index.ts';
 import { BadInput } from '../fault.ts';
-import { fault, readFileText, reason } from '../files.ts';
+import { readFileText } from '../files.ts';
+import { distinct, type LookedUp, lookUp, realInFolder, shownPath, unreadFolder } from '../find/look-up.ts';
 import { type FileKind, kindByName, kindByText, SEARCHED } from './kinds.ts';
 
 /** A file to check. */
@@ -19,35 +20,21 @@ export interface Found {
  */
 export async function discover(args: readonly string[]): Promise<{ readonly files: readonly Found[]; readonly faults: readonly Diagnostic[] }> {
   const faults: Diagnostic[] = [];
-  const found = new Map<string, Found>();
+  const found: Found[] = [];
   const add = (path: string, kind: FileKind): void => {
-    const key = join(realFolder(dirname(path)), basename(path));
-    const shown = shownPath(path);
-    const known = found.get(key);
-    if (known === undefined || isShorter(shown, known.path)) found.set(key, { path: shown, kind });
+    found.push({ path: shownPath(path), kind });
   };
   for (const argument of [...new Set(args)].sort()) {
-    const kind = whatIs(argument);
-    if (kind === 'file') addFile(argument, add, faults);
-    else {
-      const taken = await addMatches(argument, kind, add, faults);
-      if (taken === 0) faults.push(nothing(argument, kind));
-    }
+    const looked = await lookUp(argument, { searched: SEARCHED, links: true });
+    if (looked.kind === 'file') addFile(argument, add, faults);
+    else if (looked.kind === 'nothing') faults.push(nothing(argument, 'other'));
+    else if (addMatches(looked, add, faults) === 0) faults.push(nothing(argument, looked.kind === 'folder' ? 'folder' : 'other'));
   }
-  const files = [...found.values()].sort((a, b) => (a.path < b.path ? -1 : 1));
+  const files = distinct(found, ({ path }) => realInFolder(path), shorterFirst).sort((a, b) => (a.path < b.path ? -1 : 1));
   return { files, faults };
 }
 
 type Add = (path: string, kind: FileKind) => void;
-
-function whatIs(argument: string): 'file' | 'folder' | 'other' {
-  try {
-    return statSync(argument).isDirectory() ? 'folder' : 'file';
-  } catch (error) {
-    // What is there and cannot be looked at is said when it is read.
-    return ['ENOENT', 'ENOTDIR', 'ENAMETOOLONG', 'EINVAL'].includes((error as NodeJS.ErrnoException).code ?? '') ? 'other' : 'file';
-  }
-}
 
 /** A file that was named is checked whatever its name, as long as its first key says what it is. */
 function addFile(path: string, add: Add, faults: Diagnostic[]): void {
@@ -73,21 +60,14 @@ function addFile(path: string, add: Add, faults: Diagnostic[]): void {
 }
 
 /** Adds what a folder holds or a pattern matches, and gives how much that was. */
-async function addMatches(argument: string, kind: 'folder' | 'other', add: Add, faults: Diagnostic[]): Promise<number> {
-  const { isPattern, search } = await import('./glob.ts');
-  if (kind === 'other' && !isPattern(argument)) return 0;
-  const folder = kind === 'folder' ? argument : '.';
-  const { paths, unread } = search(kind === 'folder' ? SEARCHED : [argument], folder);
-  for (const { folder: path, error } of unread) {
-    faults.push(...fault(shownPath(path), 'not-readable', `the folder cannot be read: ${reason(error)}`, 'check the permissions of the folder').diagnostics);
-  }
+function addMatches({ kind, paths, unread }: Extract<LookedUp, { readonly paths: unknown }>, add: Add, faults: Diagnostic[]): number {
+  faults.push(...unread.map(unreadFolder));
   let taken = 0;
   for (const path of paths) {
-    const full = join(folder, path);
     // A pattern may match files of every sort; those that are none of ours are passed over.
-    const found = kindByName(full) ?? (kind === 'other' && /\.ya?ml$/.test(full) ? quietKind(full) : undefined);
+    const found = kindByName(path) ?? (kind === 'pattern' && /\.ya?ml$/.test(path) ? quietKind(path) : undefined);
     if (found === undefined) continue;
-    add(full, found);
+    add(path, found);
     taken += 1;
   }
   return taken + unread.length;
@@ -128,21 +108,7 @@ function nearTo(argument: string): string {
   }
 }
 
-/** A path as it is printed: from the working folder, with forward slashes. */
-export function shownPath(path: string): string {
-  return relative('.', resolve(path)).split(sep).join('/') || '.';
-}
-
-function realFolder(folder: string): string {
-  try {
-    return realpathSync(folder);
-  } catch {
-    return resolve(folder);
-  }
-}
-
 /** Fewer folders, or else the earlier name. */
-function isShorter(path: string, other: string): boolean {
-  const depth = path.split('/').length - other.split('/').length;
-  return depth < 0 || (depth === 0 && path < other);
+function shorterFirst({ path: a }: Found, { path: b }: Found): number {
+  return a.split('/').length - b.split('/').length || (a < b ? -1 : a > b ? 1 : 0);
 }

@@ -1,5 +1,5 @@
 import { dirname } from 'node:path';
-import { type CheckedFile, type CheckedFinding, checkedFindings, checkFreshness, nameIn, type Plan, readPlantText, type SourceText } from '../../index.ts';
+import { type CheckedFinding, checkedFindings, checkFreshness, type Diagnostic, nameIn, type Plan, readPlantText, type SourceText } from '../../index.ts';
 import { BadInput } from '../fault.ts';
 import { readFileText } from '../files.ts';
 import { type PlanSetting, planText } from '../plan-input.ts';
@@ -19,43 +19,34 @@ export interface CheckSetting {
   readonly shown: boolean;
 }
 
-export interface CheckedFiles {
-  readonly files: CheckedFile[];
-  readonly findings: CheckedFinding[];
+/** What came of one file: plain data, and nothing of it but its findings. */
+export interface CheckedOne {
+  readonly judged: boolean;
+  readonly findings: readonly CheckedFinding[];
+  /** Faults of the plant of its project, which come back with each part and are told with the first one. */
+  readonly ofPlant?: { readonly plant: string; readonly findings: readonly CheckedFinding[] };
 }
 
-/** Checks files one after the other, and keeps nothing of each but its findings. `done` hears how many are through. */
-export async function checkFiles(found: readonly Found[], setting: CheckSetting, done: (count: number) => void): Promise<CheckedFiles> {
-  const files: CheckedFile[] = [];
-  const findings: CheckedFinding[] = [];
+/**
+ * Checks a file, whatever is in it.
+ * @throws BadInput for what no file could make good: rules, project file, `--set`.
+ */
+export function checkerOf(setting: CheckSetting): (file: Found) => Promise<CheckedOne> {
   const checks = checkers(setting);
-  for (const [i, { path, kind }] of found.entries()) {
-    const result = await checks[kind](path);
-    files.push({ name: path, judged: result.judged });
-    findings.push(...result.findings);
-    done(i + 1);
-  }
-  return { files, findings };
+  return ({ path, kind }) => checks[kind](path);
 }
 
 /** Faults of a `--set` that no part can mend. */
 const WRONG_SET: ReadonlySet<string> = new Set(['set/form', 'set/unknown-field', 'set/value']);
 
-interface Result {
-  readonly judged: boolean;
-  readonly findings: readonly CheckedFinding[];
-}
-
 /** How each kind of file is checked. A die is planned with the parts that it names. */
-function checkers(setting: CheckSetting): Readonly<Record<FileKind, (path: string) => Promise<Result>>> {
+function checkers(setting: CheckSetting): Readonly<Record<FileKind, (path: string) => Promise<CheckedOne>>> {
   const alone = aloneIn();
-  // Faults of the plant of a project come back with each part, and are told with the first.
-  const toldPlants = new Set<string>();
-  const part = (path: string): Promise<Result> => checkPart(path, setting, alone, toldPlants);
+  const part = (path: string): Promise<CheckedOne> => checkPart(path, setting, alone);
   return { part, die: part, plant: async (path) => checkPlant(path, setting) };
 }
 
-async function checkPart(path: string, setting: CheckSetting, alone: (part: string) => boolean, toldPlants: Set<string>): Promise<Result> {
+async function checkPart(path: string, setting: CheckSetting, alone: (part: string) => boolean): Promise<CheckedOne> {
   const { shown, set } = setting;
   const { rulebook, plant } = await setting.ground(path);
   const ground: PlanSetting = { rulebook, plant, set };
@@ -73,16 +64,19 @@ async function checkPart(path: string, setting: CheckSetting, alone: (part: stri
   // A --set that is wrong for one part is wrong for all, and is said once.
   const wrong = planned.diagnostics.filter(({ code }) => WRONG_SET.has(code));
   if (wrong.length > 0) throw new BadInput(wrong);
-  // Faults of the plant come back with each part; they are told once, of the plant.
-  const told = plant !== undefined && (plant.name === setting.plant?.name || toldPlants.has(plant.name));
-  if (plant !== undefined) toldPlants.add(plant.name);
-  const own = planned.diagnostics.filter(({ at, code }) => !told || at === undefined || !isOf(at.source, plant as SourceText) || !code.startsWith('spec/'));
-  if (planned.plan === undefined) return { judged: false, findings: checkedFindings(path, own, { shown, faults: true, names }) };
+  const ofPlant = ({ at, code }: Diagnostic): boolean => plant !== undefined && at !== undefined && isOf(at.source, plant) && code.startsWith('spec/');
+  const own = planned.diagnostics.filter((finding) => !ofPlant(finding));
+  // The plant of the run is checked by itself.
+  const theirs = plant === undefined || plant.name === setting.plant?.name ? [] : planned.diagnostics.filter(ofPlant);
+  const faults = planned.plan === undefined;
+  const further =
+    theirs.length === 0 || plant === undefined ? {} : { ofPlant: { plant: plant.name, findings: checkedFindings(path, theirs, { shown, faults, names }) } };
+  if (planned.plan === undefined) return { judged: false, findings: checkedFindings(path, own, { shown, faults, names }), ...further };
   const again = (as: { readonly part: string; readonly plant?: string | undefined; readonly wave: boolean }): Plan | undefined =>
     planText({ name: as.part, text: source.text }, { ...ground, plant: renamed(plant, as.plant), wave: as.wave }, dirname(path)).plan;
   const stale =
     committed.length === 0 ? [] : await checkFreshness({ part: path, plan: planned.plan, alone: alone(path), committed, again, plant: plant?.name, set });
-  return { judged: true, findings: checkedFindings(path, [...own, ...unreadable, ...stale], { shown, names }) };
+  return { judged: true, findings: checkedFindings(path, [...own, ...unreadable, ...stale], { shown, names }), ...further };
 }
 
 /** The reader of a plant takes its text without a byte order mark, so that the places are of another object than the text given. */
@@ -94,7 +88,7 @@ function renamed(plant: SourceText | undefined, name: string | undefined): Sourc
   return plant === undefined || name === undefined || name === plant.name ? plant : { name, text: plant.text };
 }
 
-function checkPlant(path: string, { shown }: CheckSetting): Result {
+function checkPlant(path: string, { shown }: CheckSetting): CheckedOne {
   try {
     const diagnostics = readPlantText(readFileText(path));
     return { judged: !diagnostics.some(({ severity }) => severity === 'error'), findings: checkedFindings(path, diagnostics, { shown, faults: true }) };
@@ -103,7 +97,7 @@ function checkPlant(path: string, { shown }: CheckSetting): Result {
   }
 }
 
-function unread(path: string, error: unknown, shown: boolean): Result {
+function unread(path: string, error: unknown, shown: boolean): CheckedOne {
   if (!(error instanceof BadInput)) throw error;
   return { judged: false, findings: checkedFindings(path, error.diagnostics, { shown, faults: true }) };
 }

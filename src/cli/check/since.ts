@@ -1,4 +1,7 @@
-import { basename, dirname, join } from 'node:path';
+import { readdirSync, realpathSync } from 'node:fs';
+import { basename, dirname, join, resolve, sep } from 'node:path';
+import { BadInput } from '../fault.ts';
+import type { Surroundings } from '../settings.ts';
 import { planNames } from './beside.ts';
 import type { Found } from './discover.ts';
 import { type Changed, changedSince, realName } from './git.ts';
@@ -8,20 +11,86 @@ const FROM_ABOVE: readonly string[] = ['plant.yaml', 'diewright.yaml'];
 
 /**
  * Those of the files whose result may have changed since a revision: the file itself, a plan beside it, a plant or project
- * file above it. When a file that the whole run rests on has changed, all of them. A file outside the repository counts as
- * changed, because nothing is known of it.
+ * file above it, and the plant and the house rules that it is planned with, wherever they lie. When a file that the whole run
+ * rests on has changed, all of them. A file outside the repository counts as changed, because nothing is known of it.
  * @throws BadInput when what has changed cannot be told.
  */
-export async function onlyChanged(files: readonly Found[], revision: string, restsOn: readonly string[]): Promise<Found[]> {
+export async function onlyChanged(files: readonly Found[], revision: string, restsOn: readonly string[], surroundings: Surroundings): Promise<Found[]> {
   const changed = await changedSince(revision);
   if (restsOn.some((path) => !isUnchanged(path, changed))) return [...files];
   const above = new Set([...changed.files].filter((path) => FROM_ABOVE.includes(basename(path))).map((path) => dirname(path)));
-  return files.filter(({ path, kind }) => {
-    if (!isUnchanged(path, changed)) return true;
-    if (kind === 'plant') return false;
-    const folder = dirname(realName(path));
-    return isBelow(folder, above) || planNames(path).some(({ name }) => changed.files.has(join(folder, name)));
-  });
+  const ground = new ChangedGround(changed, surroundings);
+  const chosen: Found[] = [];
+  for (const file of files) if (isItself(file, changed, above) || (file.kind !== 'plant' && (await ground.of(file.path)))) chosen.push(file);
+  return chosen;
+}
+
+/** Whether the file, a plan beside it or something above it has changed. */
+function isItself({ path, kind }: Found, changed: Changed, above: ReadonlySet<string>): boolean {
+  if (!isUnchanged(path, changed)) return true;
+  if (kind === 'plant') return false;
+  const folder = dirname(realName(path));
+  return isBelow(folder, above) || planNames(path).some(({ name }) => changed.files.has(join(folder, name)));
+}
+
+/** Whether what parts are planned with has changed; each plant and each folder of rules is looked at once. */
+class ChangedGround {
+  readonly #known = new Map<string, boolean>();
+
+  constructor(
+    private readonly changed: Changed,
+    private readonly surroundings: Surroundings,
+  ) {}
+
+  async of(part: string): Promise<boolean> {
+    try {
+      const { plant, rules } = await this.surroundings.settings(part);
+      const plants = plant.value === undefined || plant.value.at === '-' ? [] : [plant.value.at];
+      return plants.some((path) => this.#once(path, () => !isUnchangedFile(path, this.changed))) || rules.value.some(({ at }) => this.#folder(at));
+    } catch (error) {
+      // What is wrong with them is told when the part is checked.
+      if (error instanceof BadInput) return true;
+      throw error;
+    }
+  }
+
+  #folder(path: string): boolean {
+    return this.#once(path, () => {
+      const folder = realOf(path);
+      if (!this.changed.covers(folder) || [...this.changed.files].some((file) => file.startsWith(`${folder}${sep}`))) return true;
+      return linksIn(folder).some((link) => !isUnchangedFile(link, this.changed));
+    });
+  }
+
+  #once(path: string, look: () => boolean): boolean {
+    const known = this.#known.get(path) ?? look();
+    this.#known.set(path, known);
+    return known;
+  }
+}
+
+/** Links in a folder of rules: what they lead to is read with it. */
+function linksIn(folder: string): string[] {
+  try {
+    const entries = readdirSync(folder, { withFileTypes: true, recursive: true });
+    return entries.filter((entry) => entry.isSymbolicLink()).map((entry) => join(entry.parentPath ?? entry.path, entry.name));
+  } catch {
+    // A folder that cannot be read is told when its rules are.
+    return [];
+  }
+}
+
+/** Of a link, both the link and what it leads to must be unchanged. */
+function isUnchangedFile(path: string, changed: Changed): boolean {
+  return isUnchanged(path, changed) && isUnchanged(realOf(path), changed);
+}
+
+function realOf(path: string): string {
+  try {
+    return realpathSync(path);
+  } catch {
+    return resolve(path);
+  }
 }
 
 function isUnchanged(path: string, { files, covers }: Changed): boolean {

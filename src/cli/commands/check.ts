@@ -18,14 +18,16 @@ import {
 } from '../../index.ts';
 import { inBatches } from '../batches.ts';
 import { judgeByBaseline, readBaselines } from '../check/baseline.ts';
-import { discover, type Found, shownPath } from '../check/discover.ts';
+import { checkFiles } from '../check/check-files.ts';
+import { discover, type Found } from '../check/discover.ts';
 import { progress } from '../check/progress.ts';
-import { type CheckSetting, checkFiles } from '../check/run.ts';
 import { type Context, collect } from '../context.ts';
 import { EXIT } from '../exits.ts';
 import { BadInput } from '../fault.ts';
 import { readFileText } from '../files.ts';
-import { readArgument, refuseSamePlace } from '../outputs.ts';
+import { shownPath } from '../find/look-up.ts';
+import { readArgument, readNumber, refuseSamePlace } from '../outputs.ts';
+import { MOST_THREADS, usualThreads } from '../pool/pool.ts';
 import { checkHouseRules } from '../rule-check.ts';
 import { addSettingOptions, type CommonOptions, surroundingsFor } from '../setting-options.ts';
 import type { Surroundings } from '../settings.ts';
@@ -39,6 +41,7 @@ interface CheckOptions extends CommonOptions {
   readonly baseline?: string;
   readonly writeBaseline?: string;
   readonly rulesOnly?: boolean;
+  readonly threads?: string;
   readonly quiet?: boolean;
 }
 
@@ -64,11 +67,15 @@ export function define(command: Command, context: Context): void {
       `how to write the findings and where; may be repeated: ${CHECK_FORMATS.join(', ')} (default: text to standard output)`,
       collect,
     )
-    .option('--since <revision>', 'only what has changed since a git revision, committed or not: parts, plans beside them, plants above them')
+    .option(
+      '--since <revision>',
+      'only what has changed since a git revision, committed or not: parts, plans beside them, and the plant, project file and house rules that they are planned with',
+    )
     .option('--baseline <file>', 'known findings, which are shown as accepted and do not fail the run')
     .option('--write-baseline <file>', 'write the errors and warnings of this run as known ones; reasons that are there are kept')
     .option('--set <path=value>', 'set a field before reading, in every part; may be repeated', collect)
     .option('--rules-only', 'check the house rules and settings only, and run the examples in the rules')
+    .option('--threads <count>', 'threads to check with; 0 for none (default: by the count of files and processors)')
     .option('-q, --quiet', 'no summary and no messages on standard error')
     .addHelpText('after', HELP)
     .action(async (paths: string[], options: CheckOptions) => {
@@ -98,7 +105,7 @@ async function check(paths: readonly string[], options: CheckOptions, context: C
   const baselines = readBaselines(options.baseline, options.writeBaseline);
   const plant = readPlant(options.plant, shown);
   const discovered = await discover(paths);
-  const found = await chosen(discovered.files, options, inputs);
+  const found = await chosen(discovered.files, options, inputs, surroundings);
   refuseSamePlace(
     outputs.map(({ format, path }) => ({ path, option: `--format ${format}=${path}` })),
     discovered.files.map(({ path }) => path),
@@ -107,13 +114,21 @@ async function check(paths: readonly string[], options: CheckOptions, context: C
   const threshold = (await surroundings.settings(first)).failOn.value;
   const { rulebook } = first === undefined ? { rulebook: await loadRulebook() } : await surroundings.ground(first);
   const bar = progress(io, found.length, quiet);
-  const checked = await checkFiles(found, { ground: groundOf(surroundings, plant?.source), plant: plant?.source, set: options.set ?? [], shown }, bar.done);
+  const threads = options.threads === undefined ? usualThreads(found.length) : readNumber('threads', options.threads, MOST_THREADS, true);
+  const { plant: plantPath, rules } = options;
+  const orders = {
+    options: { ...(plantPath === undefined ? {} : { plant: plantPath }), ...(rules === undefined ? {} : { rules }) },
+    plant: plant?.source,
+    set: options.set ?? [],
+    shown,
+  };
+  const checked = await checkFiles(found, orders, surroundings, { threads, done: bar.done });
   bar.end();
   const faults = checkedFindings('', discovered.faults, { shown, faults: true });
   // The plant of the run is checked with it, once, whether or not it is among the files.
   const ofPlant = plant === undefined || found.some(({ path }) => path === plant.source.name) ? [] : plant.findings;
   const judged = judgeByBaseline(sortFindings([...faults, ...ofPlant, ...checked.findings]), checked.files, baselines, shown);
-  const exit = exitOf(judged.findings, threshold);
+  const exit = checked.broken ? EXIT.fault : exitOf(judged.findings, threshold);
   const report: CheckReport = {
     tool: { name: 'diewright', version: VERSION },
     threshold,
@@ -128,14 +143,6 @@ async function check(paths: readonly string[], options: CheckOptions, context: C
   const nothing = discovered.files.length > 0 && found.length === 0;
   io.err.write(`${nothing ? `nothing has changed since ${visibleLine(options.since ?? '')}: ` : ''}${summaryLine(report)}\n`);
   return exit;
-}
-
-/** The plant of the run is read once and known by its shown name; a plant of a project is that of the project. */
-function groundOf(surroundings: Surroundings, plant: SourceText | undefined): CheckSetting['ground'] {
-  return async (path) => {
-    if (plant === undefined) return surroundings.ground(path);
-    return { rulebook: await surroundings.rulebook(await surroundings.settings(path)), plant };
-  };
 }
 
 /** The parts below the paths, whose projects set the rules; the paths themselves where there are none. */
@@ -153,8 +160,8 @@ function readPlant(path: string | undefined, shown: boolean): { readonly source:
   return { source, findings: checkedFindings(source.name, diagnostics, { shown }) };
 }
 
-async function chosen(files: readonly Found[], { since }: CheckOptions, restsOn: readonly string[]): Promise<readonly Found[]> {
-  return since === undefined ? files : (await import('../check/since.ts')).onlyChanged(files, since, restsOn);
+async function chosen(files: readonly Found[], { since }: CheckOptions, restsOn: readonly string[], surroundings: Surroundings): Promise<readonly Found[]> {
+  return since === undefined ? files : (await import('../check/since.ts')).onlyChanged(files, since, restsOn, surroundings);
 }
 
 function exitOf(findings: readonly CheckedFinding[], threshold: Threshold): number {

@@ -5,16 +5,16 @@ import { wantsColour } from '../colour.ts';
 import { type Context, collect } from '../context.ts';
 import { EXIT } from '../exits.ts';
 import { findParts } from '../inputs.ts';
+import { readNumber } from '../outputs.ts';
+import { MOST_THREADS, share, usualThreads } from '../pool/pool.ts';
 import { mendBrokenRuns } from '../replan/broken-off.ts';
-import { rulebooks } from '../replan/job.ts';
+import { Grounds } from '../replan/grounds.ts';
+import { type Outcome, replanJob } from '../replan/job.ts';
 import { REPLAN_FORMATS, type ReplanOutput, readReplanOutputs } from '../replan/outputs.ts';
-import { replanFiles, usualThreads } from '../replan/pool.ts';
-import { type ReplanOptions, readNumber, readTask } from '../replan/request.ts';
+import { type ReplanOptions, readTask } from '../replan/request.ts';
 import { Writing } from '../replan/writing.ts';
 import { VERSION } from '../version.ts';
 import { writeTogether } from '../write-whole.ts';
-
-const MOST_THREADS = 64;
 
 export function define(command: Command, context: Context): void {
   command
@@ -60,10 +60,9 @@ async function replan(paths: readonly string[], options: ReplanOptions, context:
   const threads = options.threads === undefined ? usualThreads(files.length) : readNumber('threads', options.threads, MOST_THREADS, true);
   const task = await readTask(
     options,
-    await rulebooks({ ...(options.rules === undefined ? {} : { rules: options.rules }), ...(files[0] === undefined ? {} : { first: files[0] }) }, io),
+    await new Grounds(options.rules === undefined ? {} : { rules: options.rules }, io).rulebooks(files),
     io,
     wantsColour(context.colour, io.env, io.err),
-    files[0],
   );
   const mended = mendBrokenRuns(files, task.write);
   if (mended.length > 0 && !quiet) await context.report(mended);
@@ -74,8 +73,12 @@ async function replan(paths: readonly string[], options: ReplanOptions, context:
   const writing = task.write ? Writing.begin(files) : undefined;
   const progress = quiet || !io.err.isTTY ? undefined : new Progress(files.length, (text) => io.err.write(text));
   try {
-    await replanFiles(files, task, io, {
+    await share<string, Outcome>({
+      items: files,
       threads,
+      here: () => replanJob(task, io),
+      job: 'replan',
+      setting: task,
       stopped: () => writing?.stopped === true,
       take: ({ change, failure, faults: text, files: texts }) => {
         if (change !== undefined) changes.push(change);

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
-import { findingsText, type Plan, type Rulebook, renderPlans, type SourceText } from '../../index.ts';
+import { findingsText, type Plan, renderPlans, type SourceText } from '../../index.ts';
 import { type PartChange, type PartFailure, type Replanned, type ReplanRequest, replanPart } from '../../replan.ts';
 import { paletteFor } from '../colour.ts';
 import { type Committed, committedPlans, plannedFile } from '../committed.ts';
@@ -9,16 +9,17 @@ import { figuresFor, NO_FIGURES } from '../figures.ts';
 import { readText } from '../files.ts';
 import type { Io } from '../io.ts';
 import { VERSION } from '../version.ts';
+import { Grounds } from './grounds.ts';
 import { hash, hashOf } from './journal.ts';
 import type { FileChange } from './transaction.ts';
 
 /** What to do with each part: plain data, so that it can be handed to another thread. */
 export interface Task {
+  /** Plants in place of those of the project of each part. */
   readonly plantBefore?: SourceText;
   readonly plantAfter?: SourceText;
-  /** House rules of the plan after, in place of those of the project; the project is that of this part. */
+  /** House rules of the plan after, in place of those of the project of each part. */
   readonly rules?: readonly string[];
-  readonly first?: string;
   readonly set: readonly string[];
   readonly sameCavities: boolean;
   readonly committed: boolean;
@@ -38,31 +39,24 @@ export interface Outcome {
   readonly files: readonly FileChange[];
 }
 
-/**
- * The rules that the plans are made by: those of the project of the first part, and for the plan after those that `--rules`
- * names in their place.
- * @throws BadInput when project file or house rules are wrong.
- */
-export async function rulebooks({ rules, first }: Pick<Task, 'rules' | 'first'>, io: Io): Promise<{ readonly before: Rulebook; readonly after: Rulebook }> {
-  const { Surroundings } = await import('../settings.ts');
-  const before = new Surroundings({}, io);
-  const own = await before.rulebook(await before.settings(first));
-  if (rules === undefined) return { before: own, after: own };
-  const after = new Surroundings({ rules }, io);
-  return { before: own, after: await after.rulebook(await after.settings(first)) };
+/** What a thread does with each file. */
+export async function replanJob(task: Task, io: Io): Promise<(file: string) => Promise<Outcome>> {
+  const grounds = new Grounds(task, io);
+  return (file) => replanFile(file, task, grounds, io);
 }
 
 /** Replans one file and, where it is to be written, makes the new texts of it and of the plans beside it. Never throws for what a user can write. */
-export async function replanFile(file: string, task: Task, rules: Awaited<ReturnType<typeof rulebooks>>, io: Io): Promise<Outcome> {
+async function replanFile(file: string, task: Task, grounds: Grounds, io: Io): Promise<Outcome> {
   try {
     const bytes = task.write ? readFileSync(file) : undefined;
     const part = await readText(file, io);
+    const ground = await grounds.of(file);
     const committed = task.committed || task.write ? await committedPlans(file, io) : {};
     // A committed plan keeps the name by which it knows its part, so that rewriting it from another folder changes no name.
     const name = (task.write && committed.json !== undefined ? plannedFile(committed.json) : undefined) ?? part.name;
-    const done = replanPart(requestOf({ ...part, name }, task, committed, rules));
+    const done = replanPart(requestOf({ ...part, name }, task, committed, ground));
     if (done.change === undefined || done.after === undefined) {
-      const named = name === part.name ? done : replanPart(requestOf(part, task, committed, rules));
+      const named = name === part.name ? done : replanPart(requestOf(part, task, committed, ground));
       return failed(file, named, task);
     }
     const files = bytes === undefined ? [] : await changedFiles(file, bytes, committed, done.after);
@@ -74,16 +68,15 @@ export async function replanFile(file: string, task: Task, rules: Awaited<Return
   }
 }
 
-function requestOf(part: SourceText, task: Task, committed: Committed, rules: Awaited<ReturnType<typeof rulebooks>>): ReplanRequest {
+function requestOf(part: SourceText, task: Task, committed: Committed, { before, after }: Awaited<ReturnType<Grounds['of']>>): ReplanRequest {
   if (task.committed && committed.json === undefined) throw noCommittedPlan(part.name);
   return {
     part,
     before: {
-      rulebook: rules.before,
-      ...(task.plantBefore === undefined ? {} : { plant: task.plantBefore }),
+      ...before,
       ...(task.committed && committed.json !== undefined ? { committed: committed.json } : {}),
     },
-    after: { rulebook: rules.after, set: task.set, sameCavities: task.sameCavities, ...(task.plantAfter === undefined ? {} : { plant: task.plantAfter }) },
+    after: { ...after, set: task.set, sameCavities: task.sameCavities },
     compare: { leastChange: task.leastChange, everyValue: task.everyValue },
     version: VERSION,
   };

@@ -3,6 +3,8 @@ import { settingFaults } from '../../replan.ts';
 import { BadInput, badInput } from '../fault.ts';
 import { readText } from '../files.ts';
 import type { Io } from '../io.ts';
+import { readNumber } from '../outputs.ts';
+import type { Rulebooks } from './grounds.ts';
 import type { Task } from './job.ts';
 
 /** The options of the command as the command line gives them. */
@@ -25,13 +27,7 @@ export interface ReplanOptions {
 }
 
 /** The task that the options set for every part. @throws BadInput for anything in them that no part could make good. */
-export async function readTask(
-  options: ReplanOptions,
-  rules: { readonly before: Rulebook; readonly after: Rulebook },
-  io: Io,
-  colour: boolean,
-  first: string | undefined,
-): Promise<Task> {
+export async function readTask(options: ReplanOptions, rulebooks: Rulebooks, io: Io, colour: boolean): Promise<Task> {
   const set = settingsOf(options);
   const changes = set.length > 0;
   if (
@@ -43,10 +39,10 @@ export async function readTask(
     options.before === 'made'
   )
     throw badInput('cli/usage', 'nothing would change', 'give --alloy, --plant, --rules or --set, or compare with --before committed');
-  checkSettings(options, set, rules.after);
-  const plantAfter = options.plant === undefined ? undefined : await readPlant(options.plant, rules.after, io);
+  checkSettings(options, set, rulebooks.after);
+  const plantAfter = options.plant === undefined ? undefined : await readPlant(options.plant, rulebooks.after[0], io);
   // A plant that is given with another change is that of both plans; alone, it is itself what changes.
-  const plantBefore = options.plantBefore === undefined ? (changes ? plantAfter : undefined) : await readPlant(options.plantBefore, rules.before, io);
+  const plantBefore = options.plantBefore === undefined ? (changes ? plantAfter : undefined) : await readPlant(options.plantBefore, rulebooks.before[0], io);
   return {
     set,
     sameCavities: options.sameCavities === true,
@@ -56,7 +52,6 @@ export async function readTask(
     everyValue: options.everyValue === true,
     colour,
     ...(options.rules === undefined ? {} : { rules: options.rules }),
-    ...(first === undefined ? {} : { first }),
     ...(plantAfter === undefined ? {} : { plantAfter }),
     ...(plantBefore === undefined ? {} : { plantBefore }),
   };
@@ -70,13 +65,19 @@ export function settingsOf({ alloy, set = [] }: Pick<ReplanOptions, 'alloy' | 's
   return [`alloy=${JSON.stringify(alloy)}`, ...set];
 }
 
-function checkSettings({ alloy, set = [] }: ReplanOptions, settings: readonly string[], rulebook: Rulebook): void {
+function checkSettings({ alloy, set = [] }: ReplanOptions, settings: readonly string[], rulebooks: Rulebooks['after']): void {
   const named = alloy ?? set.map((setting) => /^\s*alloy\s*=\s*(["']?)(.*)\1\s*$/.exec(setting)?.[2]).find((word) => word !== undefined);
   const faults: Diagnostic[] = [
     ...settingFaults(settings),
-    ...(named === undefined ? [] : alloyFaults(rulebook, { name: alloy === undefined ? '--set' : '--alloy', text: named })),
+    ...(named === undefined ? [] : alloyFaultsOfAll({ name: alloy === undefined ? '--set' : '--alloy', text: named }, rulebooks)),
   ];
   if (faults.length > 0) throw new BadInput(faults);
+}
+
+/** An alloy that one project has is no fault here; it is one of the parts of the others. */
+function alloyFaultsOfAll(designation: SourceText, rulebooks: Rulebooks['after']): readonly Diagnostic[] {
+  const faults = rulebooks.map((rulebook) => alloyFaults(rulebook, designation));
+  return faults.every((list) => list.length > 0) ? (faults[0] as readonly Diagnostic[]) : [];
 }
 
 /** A plant that can be planned for; its faults are told once, not with every part. */
@@ -85,12 +86,4 @@ async function readPlant(path: string, rulebook: Rulebook, io: Io): Promise<Sour
   const { listing, diagnostics } = list('machines', { rulebook, plant });
   if (listing === undefined) throw new BadInput(diagnostics);
   return plant;
-}
-
-/** @throws BadInput for what is no number from 0 to `most`. */
-export function readNumber(option: string, text: string, most: number, whole = false): number {
-  const number = /^\d+(\.\d+)?$/.test(text) ? Number(text) : Number.NaN;
-  if (!(number <= most) || (whole && !Number.isInteger(number)))
-    throw badInput('cli/usage', `--${option} ${text} is no ${whole ? 'whole ' : ''}number from 0 to ${most}`, `write a number, such as --${option} 2`);
-  return number;
 }

@@ -5,7 +5,7 @@ import type { Alloy, Rulebook } from '../../rulebook/types.ts';
 import type { DieSpec, PartSpec, PlantSpec } from '../../spec/index.ts';
 import type { Case, CastingSet, Member } from '../case.ts';
 import type { Ledger } from '../ledger.ts';
-import { planOf, type Tool } from '../make-plan.ts';
+import { planOf, type Settle, type Tool } from '../make-plan.ts';
 import type { Decision, Plan } from '../plan.ts';
 import { workOn, workToGates } from '../work-through.ts';
 import { begin } from './begin.ts';
@@ -31,7 +31,7 @@ export interface DieCase {
  * are planned together as one, by the steps of any other plan; then each part is finished by the shot that it shares.
  * Never throws for what a user can write.
  */
-export function makeDiePlan(given: DieCase, tool: Tool): Plan {
+export function makeDiePlan(given: DieCase, tool: Tool, settle: SettleDie = KEPT): Plan {
   const { die, parts: specs, alloy, plant, rulebook } = given;
   const aside: Diagnostic[] = [];
   const alone = specs.map((spec, i) => {
@@ -49,10 +49,21 @@ export function makeDiePlan(given: DieCase, tool: Tool): Plan {
   workSetEnd(ledger);
   ledger.decisions.delete('machine.cavities');
   recordCastings(ledger, alone);
-  const plan = planOf(ledger, tool, DIE_EXTENT);
-  const parts = members.map((member) => ({ id: member.id, count: member.count.value, plan: planOfPart(ledger, member, die, tool) }));
-  return { ...plan, findings: [...plan.findings, ...aside], parts };
+  ledger.findings.push(...aside);
+  const parts = members.map((member, i) => ({
+    id: member.id,
+    count: member.count.value,
+    plan: planOfPart(ledger, member, die, tool, (findings) => settle.part(i, findings)),
+  }));
+  return planOf(ledger, tool, DIE_EXTENT, settle.die, { parts });
 }
+
+/** Has the last word on the findings of the die, and of each of its parts. */
+export interface SettleDie {
+  readonly die: Settle;
+  readonly part: (index: number, findings: readonly Diagnostic[]) => readonly Diagnostic[];
+}
+const KEPT: SettleDie = { die: (findings) => findings, part: (_, findings) => findings };
 
 /** What the die file says of the castings, as a decision. */
 function recordCastings(ledger: Ledger, alone: readonly Alone[]): void {
@@ -111,11 +122,10 @@ function ofTheShot(time: Traced<'ms'>): Traced<'ms'> {
   return time.as('fill.time', 'that of the whole shot, which all its castings share');
 }
 
-function planOfPart(shot: Ledger, member: Member, die: DieSpec, tool: Tool): Plan {
+function planOfPart(shot: Ledger, member: Member, die: DieSpec, tool: Tool, settle: Settle): Plan {
   const ledger = withShot(shot, shot.given.set as CastingSet, member);
   for (const step of PART_STEPS) ledger.attempt(step.id, step.title, () => step.work(ledger));
-  const plan = planOf(ledger, tool, PART_EXTENT);
-  return { ...plan, inDie: { name: die.name, file: die.source.name } };
+  return planOf(ledger, tool, PART_EXTENT, settle, { inDie: { name: die.name, file: die.source.name } });
 }
 
 /** What is wrong with the alloys of the parts; undefined where they are one. */

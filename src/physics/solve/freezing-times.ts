@@ -3,8 +3,9 @@ import { Course, type Section } from './solidification.ts';
 // One plan asks for the same section more than once, and the trials of a search ask for the same sections over and over. These
 // runs are the dearest thing in a plan, so the last ones are kept and led on as far as is asked. What is kept never changes a result.
 
-const MOST = 48;
-const kept = new Map<string, KeptCourse>();
+const MOST = 512;
+/** By everything but the gap, then by the gap; the section that was asked for last stands last. */
+const kept = new Map<string, Map<number, KeptCourse>>();
 
 /** A course with what has been passed on it. */
 class KeptCourse {
@@ -67,9 +68,9 @@ export function ejectionTimeOf(section: Section, mean: number): number {
 
 /** s until the middle of a section is solid; the gap that opens then has no say in it, so any course of the section will do. */
 export function timeToSolid(section: Section): number {
-  const key = keyOf(section);
-  for (const [known, course] of kept) if (known.startsWith(key)) return course.solid();
-  return courseOf(section).solid();
+  const courses = coursesOf(section);
+  for (const course of courses.values()) return course.solid();
+  return courseIn(courses, section).solid();
 }
 
 /** Mean temperature of a section in degC, a time in s after the cavity was full. */
@@ -78,18 +79,31 @@ export function meanAfter(section: Section, time: number): number {
 }
 
 function courseOf(section: Section): KeptCourse {
-  const key = `${keyOf(section)}${section.gap}`;
-  let course = kept.get(key);
+  return courseIn(coursesOf(section), section);
+}
+
+function courseIn(courses: Map<number, KeptCourse>, section: Section): KeptCourse {
+  let course = courses.get(section.gap);
   if (course === undefined) {
-    if (kept.size >= MOST) kept.clear();
     course = new KeptCourse(section);
-    kept.set(key, course);
+    courses.set(section.gap, course);
   }
   return course;
 }
 
-/** Everything but the gap, closed by a blank. */
+function coursesOf(section: Section): Map<number, KeptCourse> {
+  const key = keyOf(section);
+  const courses = kept.get(key) ?? new Map<number, KeptCourse>();
+  // Set anew it stands last, so that the first is the one that nobody has asked for the longest.
+  kept.delete(key);
+  kept.set(key, courses);
+  const [oldest] = kept.keys();
+  if (kept.size > MOST && oldest !== undefined) kept.delete(oldest);
+  return courses;
+}
+
+/** Everything but the gap. */
 function keyOf({ metal, steel, half, gateTemperature, dieTemperature, interface: coefficient }: Section): string {
   const numbers = [...Object.values(metal), steel.density, steel.conductivity, steel.specificHeat, half, gateTemperature, dieTemperature, coefficient];
-  return `${numbers.join(' ')} `;
+  return numbers.join(' ');
 }

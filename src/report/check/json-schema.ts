@@ -13,7 +13,7 @@ export function findingsJsonSchema(): object {
       format: { const: FINDINGS_FORMAT },
       tool: object({ name: text('Name of the program'), version: text('Its version') }),
       threshold: { enum: ['error', 'warning', 'never'], description: 'The least severity that fails the run' },
-      exit: { enum: [0, 1, 2], description: 'The exit code of the run' },
+      exit: { enum: [0, 1, 2, 3], description: 'The exit code of the run' },
       summary: object({ files: count('Files that were checked'), ...COUNTS }),
       files: list(object({ file: text('Its path'), judged: { type: 'boolean', description: 'Whether it could be read and judged to the end' }, ...COUNTS })),
       findings: list(ref('finding')),

@@ -1,4 +1,4 @@
-import type { RootContent } from 'mdast';
+import type { PhrasingContent, RootContent } from 'mdast';
 import type { Plan, PlannedCaution } from '../../engine/plan.ts';
 import { code, heading, item, list, paragraph, strong, table } from '../markdown/nodes.ts';
 import { cellText } from '../markdown/sections.ts';
@@ -12,7 +12,6 @@ import { type Manner, READERS } from './readers.ts';
 export function opening(plan: Plan, title: string): RootContent[] {
   const { part, alloy, plant, standing, tool } = plan;
   const marks = [part.number, part.revision === undefined ? undefined : `revision ${part.revision}`].filter((mark) => mark !== undefined);
-  const wrong = plan.findings.some(({ severity }) => severity === 'error');
   return [
     heading(1, `${title}: ${[part.name, ...marks].join(', ')}`),
     { type: 'blockquote', children: [paragraph(strong(standing.status))] },
@@ -20,9 +19,20 @@ export function opening(plan: Plan, title: string): RootContent[] {
       `Alloy ${alloy.id} (${alloy.family}). Plant: ${plant.name}${plant.invented ? ' (invented)' : ''}. Read from `,
       code(part.file),
       `, worked out by ${tool.name} ${tool.version}; formulas, inputs and sources stand in the plan. Findings of the plan: ${countFindings(plan.findings)}.${houseSentence(plan)}`,
-      ...(wrong ? [' ', strong('Errors stand: nothing is built, set or quoted by this sheet before they are cleared.')] : []),
+      ...errorSentence(plan),
     ),
   ];
+}
+
+/** Errors that nobody has accepted stop the work; of accepted ones the reasons stand in the plan, and are read first. */
+function errorSentence({ findings }: Plan): (string | PhrasingContent)[] {
+  const errors = findings.filter(({ severity }) => severity === 'error');
+  if (errors.length === 0) return [];
+  const open = errors.some(({ accepted }) => accepted === undefined);
+  const said = open
+    ? 'Errors stand: nothing is built, set or quoted by this sheet before they are cleared.'
+    : 'Every error is accepted: the plan has the reasons.';
+  return [' ', strong(said)];
 }
 
 /** A sheet says that house rules are in use; which ones, the plan says. */

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import type { Table } from 'mdast';
@@ -21,11 +21,12 @@ import { READERS } from '../../../src/report/sheet/readers.ts';
 import { SHOT_LINES } from '../../../src/report/sheet/shot.ts';
 import { INSPECTION, TRIAL_RECORD, TRIAL_STEPS } from '../../../src/report/sheet/trial.ts';
 import { STARTER_PART } from '../../../src/spec/starters.ts';
+import { EXAMPLES as EXAMPLE_PARTS } from '../../golden/examples.ts';
 import { handMade, NASTY } from './hand-made.ts';
 import { printedLines, textOf } from './page.ts';
 
 const ROOT = join(import.meta.dirname, '../../..');
-const EXAMPLES = readdirSync(join(ROOT, 'examples')).filter((name) => existsSync(join(ROOT, 'examples', name, `${name}.part.yaml`)));
+const EXAMPLES = EXAMPLE_PARTS.map(({ name }) => name);
 const LINES: Readonly<Record<SheetName, readonly Line[]>> = {
   die: DIE_LINES,
   shot: SHOT_LINES,
@@ -187,6 +188,17 @@ describe.each(SHEETS)('the %s sheet of the examples', (sheet) => {
       const wrong = plan.findings.some(({ severity }) => severity === 'error');
       expect(stands.test(sheetText(sheet, plan).split('\n')[4] ?? '')).toBe(wrong);
     }
+  });
+
+  test('accepted errors do not stand, and are told; an open one beside them does', () => {
+    const error = { code: 'wall/least', severity: 'error', message: 'too thin' } as const;
+    const accepted = { ...error, accepted: { reason: 'made so for years', where: 'part' } } as const;
+    const head = (findings: Plan['findings']): string => sheetText(sheet, handMade({ findings })).split('\n')[4] ?? '';
+    expect(head([accepted])).toContain('1 accepted');
+    expect(head([accepted])).toContain('**Every error is accepted: the plan has the reasons.**');
+    expect(head([accepted])).not.toContain('Errors stand');
+    expect(head([accepted, error])).toContain('**Errors stand:');
+    expect(head([{ ...accepted, severity: 'warning' }])).not.toContain('**Every');
   });
 
   test('names with signs of Markdown, HTML or a terminal are escaped, and tables stay whole', () => {

@@ -60,6 +60,11 @@ interface KnownDie {
 export class Floors {
   readonly #known: Known[] = [];
 
+  /** How many candidates have taught it something. */
+  get learnt(): number {
+    return this.#known.length;
+  }
+
   /** Learns from a candidate that was worked out to the end. */
   learn(trial: Ledger): void {
     const known = knownOf(trial);

@@ -77,11 +77,17 @@ class Hunt {
         else left.push({ cavities, machine });
       }
     }
+    let [floors, learnt, wanted]: [number[], number, number] = [[], -1, Number.NaN];
     while (left.length > 0) {
-      const floors = left.map((pair) => this.#floors.ofMachine(pair, this.#wanted));
+      // The floors move only when something has been learnt.
+      if (learnt !== this.#floors.learnt || wanted !== this.#wanted) {
+        floors = left.map((pair) => this.#floors.ofMachine(pair, this.#wanted));
+        [learnt, wanted] = [this.#floors.learnt, this.#wanted];
+      }
       const next = floors.reduce((least, floor, i) => (floor < (floors[least] as number) ? i : least), 0);
       const [{ cavities, machine }] = left.splice(next, 1) as [(typeof left)[number]];
-      this.#tryMachine(cavities, machine);
+      const [floor] = floors.splice(next, 1) as [number];
+      this.#tryMachine(cavities, machine, floor);
     }
   }
 
@@ -94,10 +100,9 @@ class Hunt {
   }
 
   /** The plungers of a machine from the smallest up, until a limit stops them that only a larger machine eases. */
-  #tryMachine(cavities: number, machine: MachineSpec): void {
+  #tryMachine(cavities: number, machine: MachineSpec, floor = this.#floors.ofMachine({ cavities, machine }, this.#wanted)): void {
     const plungers = [...machine.plungers].sort((a, b) => a.value - b.value);
     const pair = { cavities, machine };
-    const floor = this.#floors.ofMachine(pair, this.#wanted);
     const [smallest] = plungers;
     if (smallest !== undefined && this.#isTooDear(pair, floor, [])) {
       this.#tried.push({ candidate: { ...pair, plunger: smallest }, trial: this.#begin(cavities).trial, reached: 'begin', waived: [], floor });

@@ -1,8 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { globSync, isDynamicPattern } from 'tinyglobby';
 
-export { escapePath, glob } from 'tinyglobby';
-
 export interface GlobResult {
   /** Paths as the pattern leads to them, relative to the folder, with forward slashes, unsorted. */
   readonly paths: readonly string[];
@@ -15,8 +13,8 @@ export function isPattern(argument: string): boolean {
   return isDynamicPattern(argument);
 }
 
-/** The files that patterns match in a folder; dot folders and node_modules are left out, links are followed without end. */
-export function search(patterns: readonly string[], folder: string): GlobResult {
+/** The files that patterns match in a folder; dot folders and node_modules are left out. Links are passed over, or with `links` followed without end. */
+export function search(patterns: readonly string[], folder: string, links: boolean): GlobResult {
   const unread: { folder: string; error: unknown }[] = [];
   const read = (path: string, options: object): unknown => {
     try {
@@ -27,6 +25,12 @@ export function search(patterns: readonly string[], folder: string): GlobResult 
       throw error;
     }
   };
-  const paths = globSync(patterns, { cwd: folder, expandDirectories: false, ignore: ['**/node_modules/**'], fs: { readdirSync: read as typeof readdirSync } });
+  const paths = globSync(patterns, {
+    cwd: folder,
+    expandDirectories: false,
+    followSymbolicLinks: links,
+    ignore: ['**/node_modules/**'],
+    fs: { readdirSync: read as typeof readdirSync },
+  });
   return { paths, unread };
 }
