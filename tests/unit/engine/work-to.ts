@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { compileFolder } from '../../../.build/rulepack.ts';
 import { judgeAll } from '../../../src/engine/judge.ts';
@@ -8,10 +7,13 @@ import { WORK_ORDER } from '../../../src/engine/steps/index.ts';
 import type { Diagnostic } from '../../../src/kernel/diagnostic.ts';
 import { findAlloy } from '../../../src/rulebook/alloys.ts';
 import { readPart, readPlant } from '../../../src/spec/index.ts';
+import { BARE_PLANT } from './plant-with.ts';
 
 const rules = join(import.meta.dirname, '..', '..', '..', 'rules');
 export const { rulebook } = compileFolder(rules);
-const TYPICAL_PLANT = readFileSync(join(rules, 'plants', 'typical.yaml'), 'utf8');
+
+/** Machines and prices of the built-in plant, without the furnaces, units and presses that tests of those give themselves. */
+const BUILT_IN = BARE_PLANT.replace('invented: false', 'invented: true');
 
 /** A part as a test needs it; what is left out is not in the file. */
 export interface SmallPart {
@@ -50,7 +52,7 @@ export function partText(part: SmallPart): string {
 }
 
 /** The ledger after the steps up to and including the one named; `plant` is the text of a plant, else the typical one. */
-export function workTo(last: string, part: SmallPart, plant = TYPICAL_PLANT): Ledger {
+export function workTo(last: string, part: SmallPart, plant = BUILT_IN): Ledger {
   const read = readPart({ name: 'test.part.yaml', text: partText(part) });
   const machines = readPlant({ name: 'test.plant.yaml', text: plant });
   if (read.part === undefined || machines.plant === undefined) throw new Error([...read.diagnostics, ...machines.diagnostics].map((d) => d.message).join('\n'));
