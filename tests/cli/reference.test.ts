@@ -129,7 +129,7 @@ describe('list', () => {
 
   test("machines come from the user's plant", async () => {
     folder.write('plant.yaml', STARTER_PLANT);
-    expect(JSON.parse((await runHere(['list', 'machines', '--json', '--plant', folder.file('plant.yaml')])).out)).toHaveLength(1);
+    expect(JSON.parse((await runHere(['list', 'machines', '--json', '--plant', folder.file('plant.yaml')])).out)).toHaveLength(2);
   });
 
   test('an unknown list names those there are', async () => {

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import type { Table } from 'mdast';
@@ -25,7 +25,7 @@ import { handMade, NASTY } from './hand-made.ts';
 import { printedLines, textOf } from './page.ts';
 
 const ROOT = join(import.meta.dirname, '../../..');
-const EXAMPLES = readdirSync(join(ROOT, 'examples'));
+const EXAMPLES = readdirSync(join(ROOT, 'examples')).filter((name) => existsSync(join(ROOT, 'examples', name, `${name}.part.yaml`)));
 const LINES: Readonly<Record<SheetName, readonly Line[]>> = {
   die: DIE_LINES,
   shot: SHOT_LINES,
