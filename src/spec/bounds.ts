@@ -64,6 +64,7 @@ export const BOUNDS = {
   coolantFlow: bound('l/min', 0.5, 20_000, 'cooling units drive 0.5 l/min to 20 m3/min'),
   coolantPressure: bound('bar', 0.1, 40, 'cooling units drive with 0.1 bar to 40 bar'),
   dilution: bound('1', 1, 1000, 'die lubricant is mixed with 1 to 1000 parts of water'),
+  sprayTime: bound('s', 0.05, 600, 'a die is sprayed and blown off for 0.05 s to 10 min'),
   sprayFlow: bound('l/min', 0.01, 500, 'spray heads give 0.01 l/min to 500 l/min'),
   coreCircuits: bound('1', 1, 40, 'a machine has 0 or between 1 and 40 core circuits', 'zero'),
   pressForce: bound('kN', 1, 50_000, 'trim presses close with 1 kN to 50 MN'),

@@ -110,8 +110,8 @@ export function equipment() {
         kind: word(SPRAY_KINDS, 'Lubricant diluted in water, which cools the die too, or a mist of it undiluted'),
         dilution: quantity('dilution', 'Parts of water to one of concentrate; of a water-based spray', '80', { bare: true }).optional(),
         flow: quantity('sprayFlow', 'Flow of all nozzles of one die together', '12 l/min').optional(),
-        time: quantity('workTime', 'Time of one spraying, whatever the size of the shot; by a rule when absent', '6 s').optional(),
-        blow: quantity('workTime', 'Time of blowing the die off after it; a usual one when absent', '2 s').optional(),
+        time: quantity('sprayTime', 'Time of one spraying, whatever the size of the shot; by a rule when absent', '6 s').optional(),
+        blow: quantity('sprayTime', 'Time of blowing the die off after it; a usual one when absent', '2 s').optional(),
       })
       .meta({
         description: 'How dies are sprayed; planned with usual figures when absent',

@@ -92,6 +92,7 @@ describe('what changes', () => {
       'cycle',
       'ejection',
       'finish',
+      'furnace',
       'hours',
       'cost',
       'other',

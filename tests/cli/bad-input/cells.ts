@@ -49,6 +49,7 @@ export const CELLS: readonly BadInput[] = [
   cell('spray without kind', 'missing-field', ['spray: { kind: water-based, ', '«spray: { ']),
   cell('spray as a list', 'wrong-type', ['spray: { kind: water-based, dilution: 75, flow: 14 l/min, time: 5 s, blow: 1.4 s }', 'spray: «[water-based]']),
   cell('time of spraying without unit', 'bare-number', ['time: 5 s', 'time: «5']),
+  cell('spraying that takes no time', 'not-positive', ['time: 5 s', 'time: «0 s']),
   // Trim presses
   cell('press of an unknown drive', 'unknown-word', ['drive: hydraulic', 'drive: «eccentric']),
   cell('press with a clutch that is not said', 'unknown-word', ['drive: hydraulic', 'drive: «clutch']),

@@ -48,7 +48,8 @@ export function chooseUnit(ledger: Ledger): void {
   const nearest = units.reduce((best, unit) => (place(unit) >= place(best) ? unit : best));
   const named = pinned(ledger, units);
   const chosen = named ?? fitting ?? nearest;
-  ledger.setText('cooling.unit-medium', chosen.medium);
+  // That an invented plant has a pressurised unit says nothing of what a real one has.
+  if (!ledger.plant.invented) ledger.setText('cooling.unit-medium', chosen.medium);
   ledger.put(chosen.coldest.as('cooling.unit-coldest'));
   ledger.put(chosen.hottest.as('cooling.unit-hottest'));
   ledger.put(chosen.flow.as('cooling.unit-flow'));
