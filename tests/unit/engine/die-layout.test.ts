@@ -1,13 +1,13 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Ledger } from '../../../src/engine/ledger.ts';
 import type { Drawing, Shape } from '../../../src/engine/plan.ts';
 import { layoutFigure } from '../../../src/engine/steps/die/figure.ts';
+import { EXAMPLES } from '../../golden/examples.ts';
 import { dieOf, dieOfText } from './die-of.ts';
 import { figure, findingsOf, LEVER, LID, type SmallPart } from './work-to.ts';
 
-const examples = join(import.meta.dirname, '..', '..', '..', 'examples');
 const hole = (id: string, direction: string, depth = 16): string =>
   `  - { id: ${id}, diameter: 8 mm, depth: ${depth} mm, kind: blind, direction: ${direction} }\n`;
 const withCavities = (part: SmallPart, count: number, more: Readonly<Record<string, string>> = {}): SmallPart => ({
@@ -17,7 +17,7 @@ const withCavities = (part: SmallPart, count: number, more: Readonly<Record<stri
 const LARGE = { 'machine.model': 'cold-16000' };
 
 const DIES: readonly (readonly [string, () => Ledger])[] = [
-  ...readdirSync(examples).map((name) => [name, () => dieOfText(readFileSync(join(examples, name, `${name}.part.yaml`), 'utf8'))] as const),
+  ...EXAMPLES.map(({ name, file, folder }) => [name, () => dieOfText(readFileSync(join(folder, file), 'utf8'))] as const),
   ['lid', () => dieOf(LID)],
   ['lever', () => dieOf(LEVER)],
   ...[2, 4, 6, 8].map((count) => [`lever, ${count} cavities`, () => dieOf(withCavities(LEVER, count))] as const),
