@@ -1,3 +1,4 @@
+import { Refusal } from '../../../kernel/apply.ts';
 import type { MachineSpec } from '../../../spec/index.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Candidate } from './candidate.ts';
@@ -24,7 +25,8 @@ export interface Ranking {
 export function rankByCost(ledger: Ledger): Ranking {
   const figure = (column: string): number => {
     const cell = ledger.rulebook.tables['machine/search']?.rows[0]?.cells[column];
-    if (cell == null) throw new TypeError(`table machine/search has no ${column}`);
+    // House rules may have left it without one.
+    if (cell == null) throw new Refusal('table/no-figure', `table machine/search has no ${column}`, 'give the house table that column, or leave the built-in one');
     return cell.value / 100;
   };
   const [weight, perMiss, alike] = [figure('warning_weight'), figure('miss_weight'), figure('alike')];
