@@ -25,6 +25,11 @@ export interface DieRequest {
   readonly version: string;
 }
 
+/** The part files that a die description names, as written; none where it has a fault. */
+export function partFilesOf(source: SourceText): string[] {
+  return readDie(source).die?.parts.map(({ file }) => file.value) ?? [];
+}
+
 /** Reads a die description with the parts that it names and works out the plan of the die. Never throws for what a user can write. */
 export function planDie(request: DieRequest): Planned {
   const { die, diagnostics } = readDie(request.die);

@@ -4,14 +4,9 @@ import { type Diagnostic, nearestWord } from '../../index.ts';
 import { BadInput } from '../fault.ts';
 import { readFileText } from '../files.ts';
 import { distinct, type LookedUp, lookUp, realInFolder, shownPath, unreadFolder } from '../find/look-up.ts';
-import { type FileKind, kindByName, kindByText, SEARCHED } from './kinds.ts';
+import { type FileKind, type Found, kindByName, kindByText, SEARCHED } from './kinds.ts';
 
-/** A file to check. */
-export interface Found {
-  /** Path from the working folder, with forward slashes. */
-  readonly path: string;
-  readonly kind: FileKind;
-}
+export type { Found } from './kinds.ts';
 
 /**
  * The files that the arguments name, sorted by path, each once: files, folders (searched at any depth) and patterns. What
@@ -31,7 +26,7 @@ export async function discover(args: readonly string[]): Promise<{ readonly file
     else if (addMatches(looked, add, faults) === 0) faults.push(nothing(argument, looked.kind === 'folder' ? 'folder' : 'other'));
   }
   const files = distinct(found, ({ path }) => realInFolder(path), shorterFirst).sort((a, b) => (a.path < b.path ? -1 : 1));
-  return { files, faults };
+  return { files: files.some(({ kind }) => kind === 'die') ? (await import('./dies.ts')).withoutPartsOfDies(files, args) : files, faults };
 }
 
 type Add = (path: string, kind: FileKind) => void;

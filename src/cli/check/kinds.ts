@@ -3,6 +3,13 @@ import { basename } from 'node:path';
 /** What a file that can be checked holds. */
 export type FileKind = 'part' | 'die' | 'plant';
 
+/** A file to check. */
+export interface Found {
+  /** Path from the working folder, with forward slashes. */
+  readonly path: string;
+  readonly kind: FileKind;
+}
+
 /** The kinds of file by their names: what a folder is searched for, and how a name tells its kind. */
 const KINDS: readonly { readonly kind: FileKind; readonly pattern: string; readonly is: (name: string) => boolean }[] = [
   { kind: 'part', pattern: '*.part.yaml', is: (name) => name.endsWith('.part.yaml') },

@@ -3,6 +3,7 @@ import { basename, dirname, join, resolve, sep } from 'node:path';
 import { BadInput } from '../fault.ts';
 import type { Surroundings } from '../settings.ts';
 import { planNames } from './beside.ts';
+import { partsOfDie } from './dies.ts';
 import type { Found } from './discover.ts';
 import { type Changed, changedSince, realName } from './git.ts';
 
@@ -21,7 +22,8 @@ export async function onlyChanged(files: readonly Found[], revision: string, res
   const above = new Set([...changed.files].filter((path) => FROM_ABOVE.includes(basename(path))).map((path) => dirname(path)));
   const ground = new ChangedGround(changed, surroundings);
   const chosen: Found[] = [];
-  for (const file of files) if (isItself(file, changed, above) || (file.kind !== 'plant' && (await ground.of(file.path)))) chosen.push(file);
+  for (const file of files)
+    if (isItself(file, changed, above) || isMember(file, changed) || (file.kind !== 'plant' && (await ground.of(file.path)))) chosen.push(file);
   return chosen;
 }
 
@@ -31,6 +33,11 @@ function isItself({ path, kind }: Found, changed: Changed, above: ReadonlySet<st
   if (kind === 'plant') return false;
   const folder = dirname(realName(path));
   return isBelow(folder, above) || planNames(path).some(({ name }) => changed.files.has(join(folder, name)));
+}
+
+/** Whether a part that a die is planned with has changed. */
+function isMember({ path, kind }: Found, changed: Changed): boolean {
+  return kind === 'die' && partsOfDie(path).some((part) => !isUnchangedFile(part, changed));
 }
 
 /** Whether what parts are planned with has changed; each plant and each folder of rules is looked at once. */

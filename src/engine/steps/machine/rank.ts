@@ -26,7 +26,8 @@ export function rankByCost(ledger: Ledger): Ranking {
   const figure = (column: string): number => {
     const cell = ledger.rulebook.tables['machine/search']?.rows[0]?.cells[column];
     // House rules may have left it without one.
-    if (cell == null) throw new Refusal('table/no-figure', `table machine/search has no ${column}`, 'give the house table that column, or leave the built-in one');
+    if (cell == null)
+      throw new Refusal('table/no-figure', `table machine/search has no ${column}`, 'give the house table that column, or leave the built-in one');
     return cell.value / 100;
   };
   const [weight, perMiss, alike] = [figure('warning_weight'), figure('miss_weight'), figure('alike')];
