@@ -26,7 +26,7 @@ const waiting = new Map<string, (published: Published) => void>();
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'diewright-editor-'));
-  for (const name of ['part', 'plant', 'project', 'limit'] as const) writeFileSync(join(folder, `${name}.schema.json`), await schemaText(name));
+  for (const name of ['part', 'die', 'plant', 'project', 'limit'] as const) writeFileSync(join(folder, `${name}.schema.json`), await schemaText(name));
   const server = spawn(process.execPath, [SERVER, '--stdio'], { stdio: ['pipe', 'pipe', 'ignore'] });
   end = () => server.kill();
   connection = createMessageConnection(new StreamMessageReader(server.stdout), new StreamMessageWriter(server.stdin));
@@ -61,7 +61,7 @@ async function opened(name: string, text: string): Promise<{ readonly uri: strin
 }
 
 describe('the YAML language server, by the modeline of our starters', () => {
-  test.each(['part', 'plant', 'project'] as const)(
+  test.each(['part', 'die', 'plant', 'project'] as const)(
     'finds nothing in a new %s',
     async (name) => {
       const text = await starterText(name);

@@ -171,6 +171,15 @@ describe('limits', () => {
     expect(findingsOf(ledger).get('slow-shot/fill-duration')?.severity).toBe('warning');
     expect(own(pinned({ 'fill.time': `${(0.85 * longest).toFixed(3)} ms` }))).not.toContain('slow-shot/fill-duration');
   });
+  test('a plunger that is braked before it has reached its speed: told as a limit, with no time of a phase that is not there', () => {
+    // 100 cm3 fill within 26 mm behind the gate at 229.5 mm, and the ramp to 6 m/s takes 67 mm at 267 m/s2.
+    const ledger = pinned({ 'sleeve.fast-speed': '6 m/s', 'gate.flow-volume': '100 cm3' });
+    expect(own(ledger)).toContain('slow-shot/fast-reached');
+    expect(figure(ledger, 'slow-shot.travel-fast')).toBeGreaterThan(figure(ledger, 'slow-shot.travel-brake'));
+    expect(ledger.maybe('slow-shot.time-fast')).toBeUndefined();
+    expect(ledger.unchecked.find(({ id }) => id === 'slow-shot.time-fast')?.missing).toBe('the fast speed is not reached before braking begins');
+    expect([...findingsOf(ledger).keys()].filter((code) => code.startsWith('range/slow-shot.phase-time'))).toEqual([]);
+  });
   test('the loss that a low fill brings', () => {
     expect(own(pinned({}, plantOf({ plunger: 90, sleeve: 400 })))).toContain('slow-shot/temperature-loss');
     expect(own(pinned({ 'fill.temperature-loss': '47 K' }, plantOf({ plunger: 90, sleeve: 400 })))).not.toContain('slow-shot/temperature-loss');

@@ -98,6 +98,11 @@ export function fastPhase(ledger: Ledger): void {
     { travel_from: brake_travel, travel_to: filled_travel, speed_from: fast_speed, speed_to: slow_speed },
     { id: 'slow-shot.time-brake' },
   );
+  // A plunger that is still gaining speed where it must be braked has no fast phase; a limit says so.
+  if (fast_travel.value > brake_travel.value) {
+    ledger.leaveUnchecked({ id: 'slow-shot.time-fast', title: 'Time of the fast phase', missing: 'the fast speed is not reached before braking begins' });
+    return;
+  }
   ledger.apply(phaseTime, { travel_from: fast_travel, travel_to: brake_travel, speed_from: fast_speed, speed_to: fast_speed }, { id: 'slow-shot.time-fast' });
   ledger.apply(fillDuration, { gate_travel, fast_travel, brake_travel, gate_speed, fast_speed, brake_time });
 }
