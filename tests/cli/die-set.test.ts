@@ -71,6 +71,12 @@ describe('plan of a die file', () => {
     expect(code).toBe(0);
     expect(out).toContain('Cover with lid');
     expect(folder.read('quote.md')).toContain('Cover with lid');
+    for (const sheet of [out, folder.read('quote.md')]) {
+      expect(sheet).toContain('The castings of a shot, 1 of cover, 2 of lid, are one set');
+      expect(sheet).toMatch(/\| Castings of a shot \| cover: castings 1, .*lid: castings 2, /);
+      expect(sheet).not.toMatch(/cavities 1[,|]/);
+    }
+    expect(folder.read('quote.md')).toContain('| A good set |');
   });
 });
 

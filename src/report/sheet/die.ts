@@ -6,6 +6,7 @@ import { visibleLine } from '../visible.ts';
 import type { Line } from './form.ts';
 import { rowsOf, rowsTable } from './lines.ts';
 import { legend } from './parts.ts';
+import { linesFor } from './sets.ts';
 
 /** What the die maker needs before the die is drawn. */
 export const DIE_LINES: readonly Line[] = [
@@ -222,7 +223,7 @@ export const DIE_LINES: readonly Line[] = [
 const LAYOUT = 'die-layout';
 
 export function dieBody(plan: Plan, figures: FigureFiles): RootContent[] {
-  const rows = rowsOf(plan, DIE_LINES);
+  const rows = rowsOf(plan, linesFor(plan, 'die', DIE_LINES));
   return [rowsTable(rows, { title: 'Die', planned: 'Planned' }), ...legend(rows), ...layout(plan, figures.get(LAYOUT))];
 }
 

@@ -1,5 +1,5 @@
 import type { PhrasingContent, RootContent } from 'mdast';
-import type { Plan, PlannedCaution } from '../../engine/plan.ts';
+import { allFindings, type Plan, type PlannedCaution } from '../../engine/plan.ts';
 import { code, heading, item, list, paragraph, strong, table } from '../markdown/nodes.ts';
 import { cellText } from '../markdown/sections.ts';
 import { counted, countFindings } from '../words.ts';
@@ -7,6 +7,7 @@ import type { PlanTable } from './form.ts';
 import type { Row } from './lines.ts';
 import type { SheetName } from './names.ts';
 import { type Manner, READERS } from './readers.ts';
+import { setSentence } from './sets.ts';
 
 /** What the sheet is, for which part, what kind of document it is, and how the plan stands. */
 export function opening(plan: Plan, title: string): RootContent[] {
@@ -18,15 +19,15 @@ export function opening(plan: Plan, title: string): RootContent[] {
     paragraph(
       `Alloy ${alloy.id} (${alloy.family}). Plant: ${plant.name}${plant.invented ? ' (invented)' : ''}. Read from `,
       code(part.file),
-      `, worked out by ${tool.name} ${tool.version}; formulas, inputs and sources stand in the plan. Findings of the plan: ${countFindings(plan.findings)}.${houseSentence(plan)}`,
+      `, worked out by ${tool.name} ${tool.version}; formulas, inputs and sources stand in the plan. Findings of the plan: ${countFindings(allFindings(plan))}.${houseSentence(plan)}${setSentence(plan)}`,
       ...errorSentence(plan),
     ),
   ];
 }
 
 /** Errors that nobody has accepted stop the work; of accepted ones the reasons stand in the plan, and are read first. */
-function errorSentence({ findings }: Plan): (string | PhrasingContent)[] {
-  const errors = findings.filter(({ severity }) => severity === 'error');
+function errorSentence(plan: Plan): (string | PhrasingContent)[] {
+  const errors = allFindings(plan).filter(({ severity }) => severity === 'error');
   if (errors.length === 0) return [];
   const open = errors.some(({ accepted }) => accepted === undefined);
   const said = open

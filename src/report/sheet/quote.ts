@@ -4,6 +4,7 @@ import { paragraph, strong } from '../markdown/nodes.ts';
 import type { Line, PlanTable } from './form.ts';
 import { rowsOf, rowsTable } from './lines.ts';
 import { legend, planRows } from './parts.ts';
+import { linesFor } from './sets.ts';
 
 /** What the price rests on. */
 export const QUOTE_LINES: readonly Line[] = [
@@ -153,9 +154,9 @@ export const QUOTE_ASSUMPTIONS: readonly Line[] = [
 export const LEFT_OUT: PlanTable = { section: 'cost', title: 'Not in this cost' };
 
 export function quoteBody(plan: Plan): RootContent[] {
-  const facts = rowsOf(plan, QUOTE_LINES);
-  const cost = rowsOf(plan, QUOTE_COST);
-  const assumed = rowsOf(plan, QUOTE_ASSUMPTIONS);
+  const facts = rowsOf(plan, linesFor(plan, 'quote', QUOTE_LINES));
+  const cost = rowsOf(plan, linesFor(plan, 'quote', QUOTE_COST, false));
+  const assumed = rowsOf(plan, linesFor(plan, 'quote', QUOTE_ASSUMPTIONS, false));
   const currency = plan.texts.get('cost.currency');
   const date = plan.texts.get('cost.date');
   const priced = currency === undefined ? 'Cost' : `Cost in ${currency}${date === undefined ? '' : `, prices of ${date}`}`;

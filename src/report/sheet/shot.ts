@@ -3,6 +3,7 @@ import type { Plan } from '../../engine/plan.ts';
 import type { Line } from './form.ts';
 import { rowsOf, rowsTable } from './lines.ts';
 import { legend } from './parts.ts';
+import { linesFor } from './sets.ts';
 
 /** What is set at the machine. */
 export const SHOT_LINES: readonly Line[] = [
@@ -168,6 +169,6 @@ export const SHOT_LINES: readonly Line[] = [
 ];
 
 export function shotBody(plan: Plan): RootContent[] {
-  const rows = rowsOf(plan, SHOT_LINES);
+  const rows = rowsOf(plan, linesFor(plan, 'shot', SHOT_LINES));
   return [rowsTable(rows, { title: 'At the machine', planned: 'Set', within: 'Window or bound' }), ...legend(rows)];
 }

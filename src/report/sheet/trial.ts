@@ -1,10 +1,11 @@
 import type { RootContent } from 'mdast';
-import type { Plan } from '../../engine/plan.ts';
+import { allFindings, type Plan } from '../../engine/plan.ts';
 import type { Diagnostic } from '../../kernel/diagnostic.ts';
 import { code, type Inline, item, list, paragraph, strong, table } from '../markdown/nodes.ts';
 import type { Line, PlanTable } from './form.ts';
 import { rowsOf, rowsTable } from './lines.ts';
 import { legend, planRows } from './parts.ts';
+import { linesFor } from './sets.ts';
 
 /** Hold points, then the order of the first shots; each is signed for before the next. */
 export const TRIAL_STEPS: readonly Line[] = [
@@ -99,8 +100,8 @@ const MOST_CHECKS = 5;
 const MOST_FINDINGS = 3;
 
 export function trialBody(plan: Plan): RootContent[] {
-  const steps = rowsOf(plan, TRIAL_STEPS);
-  const record = rowsOf(plan, TRIAL_RECORD);
+  const steps = rowsOf(plan, linesFor(plan, 'trial', TRIAL_STEPS, false));
+  const record = rowsOf(plan, linesFor(plan, 'trial', TRIAL_RECORD));
   return [
     rowsTable(steps, { title: 'In this order', planned: plan.standing.hold, empty: ['Signed'] }),
     rowsTable(record, { title: 'To be recorded', planned: 'Planned', within: 'Window or bound', empty: ['Measured'] }),
@@ -123,7 +124,7 @@ function checks(plan: Plan): RootContent[] {
 
 /** What the plan could not settle: errors first, then warnings, the first few in full, all by their code. */
 function findings(plan: Plan): RootContent[] {
-  const of = (severity: Diagnostic['severity']): Diagnostic[] => plan.findings.filter((finding) => finding.severity === severity);
+  const of = (severity: Diagnostic['severity']): Diagnostic[] => allFindings(plan).filter((finding) => finding.severity === severity);
   const open = [...of('error'), ...of('warning')];
   if (open.length === 0) return [paragraph('No error and no warning of the plan is open.')];
   const more = open.slice(MOST_FINDINGS).flatMap((finding, i): Inline[] => [i === 0 ? '' : ', ', code(finding.code)]);
