@@ -6,7 +6,7 @@ import { collectCautions } from './cautions.ts';
 import { gatherExtrapolations } from './extrapolations.ts';
 import { judgeAll } from './judge.ts';
 import type { Case, Ledger } from './ledger.ts';
-import type { Plan, Section } from './plan.ts';
+import type { Block, Plan, Section } from './plan.ts';
 import { STANDING } from './standing.ts';
 import { type Step, titleOf } from './step.ts';
 import { PRINT_ORDER } from './steps/index.ts';
@@ -54,7 +54,7 @@ export function planOf(ledger: Ledger, tool: Tool, extent: Extent, settle: Settl
   const [values, texts, decisions] = [kept(ledger.values), kept(ledger.texts), kept(ledger.decisions)];
   // A check reads the findings and nothing else, so what only a printed plan needs is made when it is asked for.
   // Cautions come before sections, for both may add to what is not judged.
-  const printed = once(() => ({ cautions: collectCautions(ledger), sections: sectionsOf(ledger, extent) }));
+  const printed = once(() => ({ cautions: collectCautions(ledger), sections: sectionsOf(ledger, extent, values) }));
   const titles = once(() => new Map([...values.keys(), ...texts.keys()].map((id) => [id, own[id] ?? titleOf(id)])));
   const weak = once(() => weakFigures(values));
   const sources = once(() =>
@@ -110,13 +110,19 @@ export function planOf(ledger: Ledger, tool: Tool, extent: Extent, settle: Settl
   };
 }
 
-function sectionsOf(ledger: Ledger, { sections }: Extent): Section[] {
+function sectionsOf(ledger: Ledger, { sections, isKept }: Extent, values: Plan['values']): Section[] {
+  // What is not kept is not shown.
+  const shown = (block: Block): Block[] => {
+    if (isKept === undefined || block.kind !== 'values') return [block];
+    const ids = block.ids.filter((id) => values.has(id));
+    return ids.length === 0 ? [] : [{ ...block, ids }];
+  };
   return sections
     .map((step) => ({
       id: step.id,
       title: step.title,
       // Where house rules leave a table without a figure, a section may lack what it is laid out by; it is then listed as not judged.
-      blocks: ledger.attempt(step.id, step.title, () => step.show(ledger)) ?? [],
+      blocks: (ledger.attempt(step.id, step.title, () => step.show(ledger)) ?? []).flatMap(shown),
     }))
     .filter((section) => section.blocks.length > 0);
 }

@@ -51,6 +51,13 @@ describe.each(PLANS)('$name, plan.json', ({ folder, file, plan }) => {
     }
   });
 
+  test('every value that a section shows is there', () => {
+    const sections = plan['sections'] as Record<string, { blocks: { kind: string; ids?: string[] }[] }>;
+    const shown = Object.values(sections).flatMap(({ blocks }) => blocks.flatMap(({ kind, ids }) => (kind === 'values' ? (ids ?? []) : [])));
+    expect(shown.length).toBeGreaterThan(50);
+    expect(shown.filter((id) => !(id in plan.values))).toEqual([]);
+  });
+
   test('every parent is there, and no value rests on itself', () => {
     const parents = new Map(values.map(([id, value]) => [id, value.parents ?? []]));
     for (const [id, list] of parents) for (const parent of list) expect.soft(parents.has(parent), `${id} rests on ${parent}`).toBe(true);
