@@ -10,7 +10,7 @@ import { Place, type SourceText } from './kernel/place.ts';
 import { orList } from './kernel/spelling.ts';
 import { codeText, entriesText } from './report/explain-text.ts';
 import { FINDING_CODES } from './report/finding-codes.ts';
-import { explainInPlan, limitInPlan } from './report/in-plan-text.ts';
+import { inPlanText } from './report/in-plan-text.ts';
 import type { SheetName } from './report/sheet/names.ts';
 import { findAlloy } from './rulebook/alloys.ts';
 import { RULE_CODES } from './rulebook/codes.ts';
@@ -224,9 +224,7 @@ export function explain(rulebook: Rulebook, id: string): { readonly text: string
 
 /** What an id comes to in a plan: the derivation of a value, a decision, how a limit came out; undefined when it holds nothing of it. */
 export function explainIn(plan: Plan, rulebook: Rulebook, id: string): string | undefined {
-  const limits = { ...rulebook.limits, ...rulebook.switchedOff };
-  const limit = Object.hasOwn(limits, id) ? limits[id] : undefined;
-  return limit === undefined ? explainInPlan(plan, id) : limitInPlan(plan, limit);
+  return inPlanText(plan, { ...rulebook.limits, ...rulebook.switchedOff }, id);
 }
 
 /** Every code of a finding that is not a limit's, and what it means. */

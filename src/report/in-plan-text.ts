@@ -14,7 +14,7 @@ const OUTCOMES: Readonly<Record<Judged['outcome'], string>> = {
 };
 
 /** How a limit came out in a plan, for the part or for each of its items, with the values that it was held against. */
-export function limitInPlan(plan: Plan, limit: Limit): string {
+function limitInPlan(plan: Plan, limit: Limit): string {
   const judged = plan.judged.filter((entry) => entry.id === limit.id);
   const fields = judged.flatMap((entry): Field[] => {
     const finding = plan.findings.find((candidate) => candidate.code === limit.id && candidate.item === entry.item);
@@ -63,7 +63,7 @@ function shownValue(plan: Plan, id: string): string {
  * What `explain` prints of an id that a plan holds: the decision, the word, and the derivation of the value or of each
  * item's value; undefined when the plan holds nothing of that id.
  */
-export function explainInPlan(plan: Plan, id: string): string | undefined {
+function explainInPlan(plan: Plan, id: string): string | undefined {
   const parts: string[] = [];
   const decision = plan.decisions.get(id);
   if (decision !== undefined) parts.push(decisionInPlan(plan, decision));
@@ -76,4 +76,19 @@ export function explainInPlan(plan: Plan, id: string): string | undefined {
     if (decision === undefined && (name === id || name.startsWith(`${id}[`))) parts.push(fieldsText(`${name} = ${text}`, [['what', plan.titles.get(name)]]));
   }
   return parts.length === 0 ? undefined : parts.join('\n');
+}
+
+/** What an id comes to in a plan, of a die in the plans of its parts too; undefined when it holds nothing of it. */
+export function inPlanText(plan: Plan, limits: Readonly<Record<string, Limit>>, id: string): string | undefined {
+  const limit = Object.hasOwn(limits, id) ? limits[id] : undefined;
+  const { parts } = plan;
+  if (parts === undefined || plan.judged.some((entry) => entry.id === id)) return limit === undefined ? explainInPlan(plan, id) : limitInPlan(plan, limit);
+  const own = limit === undefined ? explainInPlan(plan, id) : undefined;
+  if (own !== undefined) return own;
+  // What holds for one casting stands in the plans of the parts.
+  const texts = parts.flatMap(({ id: name, plan: part }) => {
+    const text = limit !== undefined && !part.judged.some((entry) => entry.id === id) ? undefined : inPlanText(part, limits, id);
+    return text === undefined ? [] : [limit === undefined ? `In ${name}:\n${text}` : text];
+  });
+  return texts.length === 0 ? undefined : texts.join('\n');
 }

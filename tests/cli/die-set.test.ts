@@ -54,6 +54,13 @@ describe('plan of a die file', () => {
     expect(out).toContain('part.projected-area in the plan of lid');
   });
 
+  test('explains what stands in the plans of its parts, part by part', () => {
+    const value = folder.run(['explain', 'draft.wall-angle[inner]', 'pair.die.yaml']);
+    expect([value.code, value.out.match(/^In \w+:$/gm)]).toEqual([0, ['In cover:', 'In lid:']]);
+    const limit = folder.run(['explain', 'wall/least', 'pair.die.yaml']);
+    expect([limit.code, limit.out.match(/^wall\/least in .*$/gm)]).toEqual([0, ['wall/least in cover.part.yaml', 'wall/least in lids/lid.part.yaml']]);
+  });
+
   test('a committed plan of it is held fresh by check, and a changed part is found out', () => {
     expect(plan('pair.die.yaml', '-f', 'json=pair.plan.json', '--fail-on', 'never', '-q').code).toBe(0);
     const check = () => folder.run(['check', 'pair.die.yaml', '-f', 'json']);

@@ -66,7 +66,7 @@ const OF_ALIKE: ReadonlySet<string> = new Set(['cost/best-cavities', 'cycle/cavi
 
 /** Values that castings of several parts do not have in common: they stand in the plans of the parts. */
 const NOT_COMMON =
-  /^(porosity\.(?!shrinkage$)|tolerance|thread|rib|fillet|dimension|certificate|draft|gate\.(each|wall|greatest-width|land)|fill\.(longest|recommended|time-share|frommer|handbook|older))/;
+  /^(porosity\.(?!shrinkage$)|tolerance|thread|rib|fillet|dimension|certificate|draft|wall\.(?!.*\[)|gate\.(each|wall|greatest-width|land)|fill\.(longest|recommended|time-share|frommer|handbook|older))/;
 
 /** A value of the plan of a part that a die of several parts has its own say in; a pin of it holds for a die of that part alone. */
 export function isSetAside(id: string): boolean {
