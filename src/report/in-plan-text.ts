@@ -14,7 +14,7 @@ const OUTCOMES: Readonly<Record<Judged['outcome'], string>> = {
 };
 
 /** How a limit came out in a plan, for the part or for each of its items, with the values that it was held against. */
-function limitInPlan(plan: Plan, limit: Limit): string {
+export function limitInPlan(plan: Plan, limit: Limit): string {
   const judged = plan.judged.filter((entry) => entry.id === limit.id);
   const fields = judged.flatMap((entry): Field[] => {
     const finding = plan.findings.find((candidate) => candidate.code === limit.id && candidate.item === entry.item);
@@ -63,7 +63,7 @@ function shownValue(plan: Plan, id: string): string {
  * What `explain` prints of an id that a plan holds: the decision, the word, and the derivation of the value or of each
  * item's value; undefined when the plan holds nothing of that id.
  */
-function explainInPlan(plan: Plan, id: string): string | undefined {
+export function explainInPlan(plan: Plan, id: string): string | undefined {
   const parts: string[] = [];
   const decision = plan.decisions.get(id);
   if (decision !== undefined) parts.push(decisionInPlan(plan, decision));
