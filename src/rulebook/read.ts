@@ -2,7 +2,6 @@ import type * as z from 'zod';
 import type { Diagnostic } from '../kernel/diagnostic.ts';
 import { type LocatedYaml, readLocatedYaml, type YamlPath } from '../kernel/located-yaml.ts';
 import type { Place, SourceText } from '../kernel/place.ts';
-import { printable } from '../kernel/printable.ts';
 import { buildAlloys, buildCautions, buildChoices, buildLimit, buildSources, buildTable } from './build.ts';
 import { Faults } from './faults.ts';
 import { completeAlloys } from './house-alloys.ts';
@@ -148,8 +147,8 @@ function readAlloys(file: string, family: string, document: LocatedYaml, read: R
     read.faults.add(
       'file-name',
       document.place(['family']),
-      `alloys of the family "${printable(written.family)}" do not belong in ${file}`,
-      `put them into alloys/${printable(written.family)}.yaml`,
+      `alloys of the family "${written.family}" do not belong in ${file}`,
+      `put them into alloys/${written.family}.yaml`,
     );
   for (const alloy of Object.values(buildAlloys(written))) {
     const { reason } = written.alloys[alloy.id] ?? {};

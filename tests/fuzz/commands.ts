@@ -9,9 +9,15 @@ import { BASES } from './bases.ts';
 import { must, soundCheckText, soundCsv, soundJson, soundMarkdown, soundText } from './invariants.ts';
 import { HOSTILE, mutated, mutations } from './mutate.ts';
 
+/** The runs that took longest, for the report and the bound. */
+export const slowRuns: { readonly ms: number; readonly what: string }[] = [];
+
 /** Runs the command line and holds what every run must keep. */
 async function held(args: readonly string[], stdin?: string): Promise<{ readonly code: number; readonly out: string }> {
+  const start = performance.now();
   const { code, out, err } = await runHere(args, stdin === undefined ? {} : { stdin });
+  const ms = performance.now() - start;
+  if (ms > 100) slowRuns.push({ ms, what: JSON.stringify(args).slice(0, 300) });
   must([0, 1, 2].includes(code), () => `${JSON.stringify(args)} ends with ${code}: ${err.slice(0, 500)}`);
   must(!/\n\s+at .+:\d+:\d+/.test(err), () => `${JSON.stringify(args)} prints a stack`);
   soundText(err, 'standard error');
@@ -87,7 +93,8 @@ export const COMMANDS: Readonly<Record<string, Command<unknown>>> = {
     await inFolder({}, async (path) => {
       // Nothing may be written where the tests run: outputs are named by no word of these.
       const args = words.map((one) => (/^(-|\.|\/|~)/.test(one) ? path(one.replaceAll('/', '')) : one));
-      await held([name, ...args.filter((one) => !/^--(out|write)/.test(one))]);
+      // Without a name a check searches the current folder, which here is this repository.
+      await held([name, ...args.filter((one) => !/^--(out|write)/.test(one)), ...(name === 'check' ? [path('')] : [])]);
     });
   }),
   set: command(fc.tuple(fc.array(setting, { minLength: 1, maxLength: 3 }), fc.boolean()), async ([settings, check]) => {
