@@ -115,8 +115,11 @@ describe('nothing in a file runs', () => {
   });
 });
 
-test.each(['--output=/tmp/x', '-x', '--upload-pack=touch x', '', 'no\nsuch', '$(touch x)', '; touch x'])('--since %j is no option and no command', async (revision) => {
-  const { code, err } = await runHere(['check', at('repo'), `--since=${revision}`]);
-  expect([code, err.includes('check/revision')]).toEqual([2, true]);
-  expect(existsSync('x')).toBe(false);
-});
+test.each(['--output=/tmp/x', '-x', '--upload-pack=touch x', '', 'no\nsuch', '$(touch x)', '; touch x'])(
+  '--since %j is no option and no command',
+  async (revision) => {
+    const { code, err } = await runHere(['check', at('repo'), `--since=${revision}`]);
+    expect([code, err.includes('check/revision')]).toEqual([2, true]);
+    expect(existsSync('x')).toBe(false);
+  },
+);

@@ -41,17 +41,78 @@ const calc = fc.constantFrom(...FORMULAS).chain((formula) =>
       ...Object.entries(formula.inputs).map(([name, input]) =>
         fc.tuple(
           fc.oneof({ weight: 12, arbitrary: fc.constant(name) }, { weight: 1, arbitrary: word }),
-          fc.oneof(number, fc.double({ min: input.range[0], max: input.range[1], noNaN: true }).map((n) => `${n} ${input.unit}`), word),
+          fc.oneof(
+            number,
+            fc.double({ min: input.range[0], max: input.range[1], noNaN: true }).map((n) => `${n} ${input.unit}`),
+            word,
+          ),
         ),
       ),
     ),
   ),
 );
 
-const SET_PATHS = ['alloy', 'part.name', 'geometry.volume', 'geometry.mass', 'geometry.wall.nominal', 'geometry.envelope[0]', 'holes[0].diameter', 'holes[H1].depth', 'pinned.gate.velocity', 'pinned.machine.cavities', 'production.per_year', 'quality.use', 'accepted[0].code', 'walls[9999999].height', '__proto__.x', 'pinned.__proto__', 'constructor', 'geometry', ''];
-const setting = fc.tuple(fc.oneof({ weight: 6, arbitrary: fc.constantFrom(...SET_PATHS) }, { weight: 1, arbitrary: word }), fc.oneof(word, number)).map(([path, value]) => `${path}=${value}`);
+const SET_PATHS = [
+  'alloy',
+  'part.name',
+  'geometry.volume',
+  'geometry.mass',
+  'geometry.wall.nominal',
+  'geometry.envelope[0]',
+  'holes[0].diameter',
+  'holes[H1].depth',
+  'pinned.gate.velocity',
+  'pinned.machine.cavities',
+  'production.per_year',
+  'quality.use',
+  'accepted[0].code',
+  'walls[9999999].height',
+  '__proto__.x',
+  'pinned.__proto__',
+  'constructor',
+  'geometry',
+  '',
+];
+const setting = fc
+  .tuple(fc.oneof({ weight: 6, arbitrary: fc.constantFrom(...SET_PATHS) }, { weight: 1, arbitrary: word }), fc.oneof(word, number))
+  .map(([path, value]) => `${path}=${value}`);
 
-const GLOBS = ['*', '**', '**/*', '*.part.yaml', '../**', '{a,b}', '{1..100000}', '[', '[!', '[z-a]', '!(x)', '+(a|b)*', '@(x', '(((', '***********', '**/**/**/**/*x', '{{{{{', 'a'.repeat(300), '\\', '.', '..', '/', '//', '~', '-', '--', 'loop', 'loop/**', 'folder', 'no', '*\u0007*', '{a,{b,{c,{d,e}}}}*', '?(*)?(*)?(*)x', '*(*(a))b'];
+const GLOBS = [
+  '*',
+  '**',
+  '**/*',
+  '*.part.yaml',
+  '../**',
+  '{a,b}',
+  '{1..100000}',
+  '[',
+  '[!',
+  '[z-a]',
+  '!(x)',
+  '+(a|b)*',
+  '@(x',
+  '(((',
+  '***********',
+  '**/**/**/**/*x',
+  '{{{{{',
+  'a'.repeat(300),
+  '\\',
+  '.',
+  '..',
+  '/',
+  '//',
+  '~',
+  '-',
+  '--',
+  'loop',
+  'loop/**',
+  'folder',
+  'no',
+  '*\u0007*',
+  '{a,{b,{c,{d,e}}}}*',
+  '?(*)?(*)?(*)x',
+  '*(*(a))b',
+];
 const glob = fc.oneof({ weight: 4, arbitrary: fc.constantFrom(...GLOBS) }, { weight: 1, arbitrary: word });
 
 const PART = (BASES.part[0] as { text: string }).text;
@@ -73,15 +134,20 @@ async function inFolder<T>(files: Readonly<Record<string, string | Uint8Array>>,
   }
 }
 
-const any = <T>(bases: readonly { readonly text: string }[]): fc.Arbitrary<string> => mutations(bases.length).map((mutation) => mutated(bases, mutation)) as fc.Arbitrary<string> & T;
-const maybe = (bases: readonly { readonly text: string }[]): fc.Arbitrary<string> => fc.oneof({ weight: 3, arbitrary: fc.constant((bases[0] as { text: string }).text) }, { weight: 2, arbitrary: any(bases) });
+const any = <T>(bases: readonly { readonly text: string }[]): fc.Arbitrary<string> =>
+  mutations(bases.length).map((mutation) => mutated(bases, mutation)) as fc.Arbitrary<string> & T;
+const maybe = (bases: readonly { readonly text: string }[]): fc.Arbitrary<string> =>
+  fc.oneof({ weight: 3, arbitrary: fc.constant((bases[0] as { text: string }).text) }, { weight: 2, arbitrary: any(bases) });
 
 interface Command<T> {
   readonly arbitrary: fc.Arbitrary<T>;
   readonly run: (given: T) => Promise<void>;
 }
 
-const command = <T>(arbitrary: fc.Arbitrary<T>, run: (given: T) => Promise<void>): Command<unknown> => ({ arbitrary, run: run as (given: unknown) => Promise<void> });
+const command = <T>(arbitrary: fc.Arbitrary<T>, run: (given: T) => Promise<void>): Command<unknown> => ({
+  arbitrary,
+  run: run as (given: unknown) => Promise<void>,
+});
 
 /** What is tried of the command line; each throws when an invariant does not hold. */
 export const COMMANDS: Readonly<Record<string, Command<unknown>>> = {
@@ -89,14 +155,20 @@ export const COMMANDS: Readonly<Record<string, Command<unknown>>> = {
     const { code, out } = await held(['calc', id, ...inputs.map(([name, value]) => `${name}=${value}`)]);
     must(code !== 0 || !/\b(NaN|Infinity|undefined)\b/.test(out), () => `calc ${id} gives ${out}`);
   }),
-  words: command(fc.tuple(fc.constantFrom('plan', 'check', 'replan', 'options', 'calc', 'explain', 'list', 'schema', 'new', 'help', '--version'), fc.array(word, { maxLength: 4 })), async ([name, words]) => {
-    await inFolder({}, async (path) => {
-      // Nothing may be written where the tests run: outputs are named by no word of these.
-      const args = words.map((one) => (/^(-|\.|\/|~)/.test(one) ? path(one.replaceAll('/', '')) : one));
-      // Without a name a check searches the current folder, which here is this repository.
-      await held([name, ...args.filter((one) => !/^--(out|write)/.test(one)), ...(name === 'check' ? [path('')] : [])]);
-    });
-  }),
+  words: command(
+    fc.tuple(
+      fc.constantFrom('plan', 'check', 'replan', 'options', 'calc', 'explain', 'list', 'schema', 'new', 'help', '--version'),
+      fc.array(word, { maxLength: 4 }),
+    ),
+    async ([name, words]) => {
+      await inFolder({}, async (path) => {
+        // Nothing may be written where the tests run: outputs are named by no word of these.
+        const args = words.map((one) => (/^(-|\.|\/|~)/.test(one) ? path(one.replaceAll('/', '')) : one));
+        // Without a name a check searches the current folder, which here is this repository.
+        await held([name, ...args.filter((one) => !/^--(out|write)/.test(one)), ...(name === 'check' ? [path('')] : [])]);
+      });
+    },
+  ),
   set: command(fc.tuple(fc.array(setting, { minLength: 1, maxLength: 3 }), fc.boolean()), async ([settings, check]) => {
     await inFolder({ 'a.part.yaml': PART }, async (path) => {
       await held([check ? 'check' : 'plan', path('a.part.yaml'), ...settings.flatMap((one) => ['--set', one])]);
@@ -110,12 +182,25 @@ export const COMMANDS: Readonly<Record<string, Command<unknown>>> = {
       await held([name, ...(args.length === 0 ? [path('')] : args), ...more]);
     });
   }),
-  bytes: command(fc.tuple(fc.constantFrom('a.part.yaml', 'a.die.yaml', 'plant.yaml', 'diewright.yaml', 'plan.json', 'plan.md', 'known.yaml', 'rule.yaml'), fc.uint8Array({ maxLength: 400 })), async ([name, bytes]) => {
-    await inFolder({ 'a.part.yaml': PART, [name]: bytes }, async (path) => {
-      await held(['check', path(''), '--threads', '0', ...(name === 'known.yaml' ? ['--baseline', path(name)] : []), ...(name === 'rule.yaml' ? ['--rules', path('')] : [])]);
-      if (/^a\./.test(name)) await held(['plan', path(name)]);
-    });
-  }),
+  bytes: command(
+    fc.tuple(
+      fc.constantFrom('a.part.yaml', 'a.die.yaml', 'plant.yaml', 'diewright.yaml', 'plan.json', 'plan.md', 'known.yaml', 'rule.yaml'),
+      fc.uint8Array({ maxLength: 400 }),
+    ),
+    async ([name, bytes]) => {
+      await inFolder({ 'a.part.yaml': PART, [name]: bytes }, async (path) => {
+        await held([
+          'check',
+          path(''),
+          '--threads',
+          '0',
+          ...(name === 'known.yaml' ? ['--baseline', path(name)] : []),
+          ...(name === 'rule.yaml' ? ['--rules', path('')] : []),
+        ]);
+        if (/^a\./.test(name)) await held(['plan', path(name)]);
+      });
+    },
+  ),
   folder: command(
     fc.tuple(maybe(BASES.part), maybe(BASES.die), maybe(BASES.plant), fc.constantFrom(...CHECK_FORMATS), fc.nat(9)),
     async ([part, die, plant, format, more]) => {

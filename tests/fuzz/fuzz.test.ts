@@ -19,7 +19,20 @@ const HEAP = 300_000_000;
 const TIMEOUT = Math.max(60_000, RUNS * 100);
 
 /** How many of a hundred cases each kind gets. */
-const SHARES: Readonly<Record<Kind, number>> = { part: 26, die: 5, plant: 10, project: 6, baseline: 5, plan: 3, limit: 10, table: 6, choice: 6, caution: 4, alloy: 4, sources: 3 };
+const SHARES: Readonly<Record<Kind, number>> = {
+  part: 26,
+  die: 5,
+  plant: 10,
+  project: 6,
+  baseline: 5,
+  plan: 3,
+  limit: 10,
+  table: 6,
+  choice: 6,
+  caution: 4,
+  alloy: 4,
+  sources: 3,
+};
 const OF_COMMANDS = 12;
 
 const gc = (() => {
@@ -29,7 +42,10 @@ const gc = (() => {
 
 let rulebook: Rulebook;
 const times: { readonly ms: number; readonly what: string }[] = [];
-const prototypes = [Object.prototype, Array.prototype, Function.prototype, String.prototype].map((of) => ({ of, names: Object.getOwnPropertyNames(of).length }));
+const prototypes = [Object.prototype, Array.prototype, Function.prototype, String.prototype].map((of) => ({
+  of,
+  names: Object.getOwnPropertyNames(of).length,
+}));
 
 beforeAll(async () => {
   rulebook = await loadRulebook();
@@ -89,7 +105,12 @@ describe(`command lines, seed ${SEED}`, () => {
     async (name) => {
       const { arbitrary, run } = COMMANDS[name] as (typeof COMMANDS)[string];
       await fc.assert(
-        fc.asyncProperty(arbitrary, (given) => harmless(() => name, () => run(given))),
+        fc.asyncProperty(arbitrary, (given) =>
+          harmless(
+            () => name,
+            () => run(given),
+          ),
+        ),
         { seed: SEED, numRuns: Math.ceil((RUNS * OF_COMMANDS) / 100 / Object.keys(COMMANDS).length) },
       );
     },

@@ -19,7 +19,10 @@ const CODE = /^[a-z][a-z0-9-]*(\/[a-z0-9][a-z0-9.-]*)+$/;
 /** A text that goes to a terminal or a file: no character in it acts. */
 export function soundText(text: string, what: string): void {
   const found = ACTIVE.exec(text);
-  must(found === null, () => `${what} holds ${JSON.stringify(found?.[0])} after ${JSON.stringify(text.slice(Math.max(0, (found?.index ?? 0) - 60), found?.index))}`);
+  must(
+    found === null,
+    () => `${what} holds ${JSON.stringify(found?.[0])} after ${JSON.stringify(text.slice(Math.max(0, (found?.index ?? 0) - 60), found?.index))}`,
+  );
 }
 
 const oneLine = (text: string, what: string): void => {
@@ -75,7 +78,8 @@ function soundTree(text: string, what: string): void {
     if (node.type === 'html') must(/^<br>$/.test(node.value), () => `${what} holds the tag ${JSON.stringify(node.value)}`);
     if (node.type === 'link' || node.type === 'image') must(/^[^:/\\][^:\\]*$/.test(node.url), () => `${what} leads to ${JSON.stringify(node.url)}`);
     must(!['definition', 'linkReference', 'imageReference'].includes(node.type), () => `${what} holds a ${node.type}`);
-    if (node.type === 'table') for (const row of node.children) must(row.children.length === node.children[0]?.children.length, () => `${what} has a row of another width`);
+    if (node.type === 'table')
+      for (const row of node.children) must(row.children.length === node.children[0]?.children.length, () => `${what} has a row of another width`);
   });
 }
 
@@ -99,7 +103,10 @@ export function soundCsv(text: string, what: string): void {
   for (const line of text.split(/\r\n/)) {
     for (const cell of line.split(/[,;\t]/)) {
       const bare = cell.replace(/^[\s"]+/, '');
-      must(!/^[=+\-@\uff1d\uff0b\uff0d\uff20]/.test(bare) || /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?"?$/.test(bare), () => `${what} has the cell ${JSON.stringify(cell)}`);
+      must(
+        !/^[=+\-@\uff1d\uff0b\uff0d\uff20]/.test(bare) || /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?"?$/.test(bare),
+        () => `${what} has the cell ${JSON.stringify(cell)}`,
+      );
     }
   }
 }
@@ -112,24 +119,19 @@ export async function soundReport(findings: readonly CheckedFinding[], report: O
 }
 
 export function soundCheckText(format: CheckFormat, text: string, count: number): void {
-  switch (format) {
-    case 'text':
-      return soundText(text, 'the text');
-    case 'markdown':
-      return soundMarkdown(text, 'the summary');
-    case 'junit':
-      return soundXml(text, 'the JUnit report');
-    case 'github': {
-      soundText(text, 'the annotations');
-      const lines = text.split('\n').slice(0, -1);
-      must(lines.length === count + 1, () => `${count} findings give ${lines.length} lines of annotations`);
-      for (const line of lines.slice(0, -1)) must(GITHUB.test(line), () => `the annotation ${JSON.stringify(line)}`);
-      return must(/^\d+ files? checked: /.test(lines.at(-1) as string), () => `the last line is ${JSON.stringify(lines.at(-1))}`);
-    }
-    case 'json':
-    case 'sarif':
-      soundJson(text, format);
-  }
+  if (format === 'text') soundText(text, 'the text');
+  else if (format === 'markdown') soundMarkdown(text, 'the summary');
+  else if (format === 'junit') soundXml(text, 'the JUnit report');
+  else if (format === 'github') soundAnnotations(text, count);
+  else soundJson(text, format);
+}
+
+function soundAnnotations(text: string, count: number): void {
+  soundText(text, 'the annotations');
+  const lines = text.split('\n').slice(0, -1);
+  must(lines.length === count + 1, () => `${count} findings give ${lines.length} lines of annotations`);
+  for (const line of lines.slice(0, -1)) must(GITHUB.test(line), () => `the annotation ${JSON.stringify(line)}`);
+  must(/^\d+ files? checked: /.test(lines.at(-1) as string), () => `the last line is ${JSON.stringify(lines.at(-1))}`);
 }
 
 /** JSON in which nothing acts, neither written out nor, in the texts of ours, escaped. */

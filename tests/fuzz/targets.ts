@@ -16,8 +16,8 @@ import {
   renderPlans,
   renderSheets,
   ruleInfoOf,
-  type SourceText,
   SHEETS,
+  type SourceText,
 } from '../../src/index.ts';
 import { headOf, partCsv, replanJson, replanMarkdown, replanPart, summarise } from '../../src/replan.ts';
 import { BASES, type Kind, PARTS_BY_NAME } from './bases.ts';
@@ -103,7 +103,8 @@ export const TARGETS: Readonly<Record<Kind, (one: Case, rulebook: Rulebook) => P
 let good: { readonly of: Rulebook; readonly plan: NonNullable<Planned['plan']> } | undefined;
 
 function goodPlan(rulebook: Rulebook): NonNullable<Planned['plan']> {
-  if (good?.of !== rulebook) good = { of: rulebook, plan: planPart({ part: { name: 'a.part.yaml', text: GOOD }, rulebook, version }).plan as NonNullable<Planned['plan']> };
+  if (good?.of !== rulebook)
+    good = { of: rulebook, plan: planPart({ part: { name: 'a.part.yaml', text: GOOD }, rulebook, version }).plan as NonNullable<Planned['plan']> };
   return good.plan;
 }
 

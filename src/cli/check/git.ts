@@ -26,7 +26,11 @@ export async function changedSince(revision: string): Promise<Changed> {
       throw unknown(revision);
     })
   ).trim();
-  const changed = await git(['diff', '--name-only', '--no-renames', '--no-ext-diff', '--no-textconv', '--ignore-submodules=dirty', '-z', commit, '--'], top, revision);
+  const changed = await git(
+    ['diff', '--name-only', '--no-renames', '--no-ext-diff', '--no-textconv', '--ignore-submodules=dirty', '-z', commit, '--'],
+    top,
+    revision,
+  );
   const added = await git(['ls-files', '--others', '--exclude-standard', '-z'], top, revision);
   const files = new Set([...changed.split('\0'), ...added.split('\0')].filter((name) => name !== '').map((name) => join(top, name)));
   return {
