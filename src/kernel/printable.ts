@@ -18,6 +18,11 @@ export function printable(text: string, most = 60): string {
   return cut.replace(NOT_SHOWN, (c) => `<${codePoint(c)}>`);
 }
 
+/** A message that may quote anything, whole, on one line and with no character that acts. */
+export function oneLine(text: string): string {
+  return printable(text.replace(/\s*[\r\n]\s*/g, ' '), Number.POSITIVE_INFINITY);
+}
+
 /** `U+001B`. */
 export function codePoint(character: string): string {
   return `U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;

@@ -36,7 +36,10 @@ export function soundFindings(findings: readonly Diagnostic[]): void {
     must(CODE.test(code), () => `the code ${JSON.stringify(code)}`);
     must(message.trim() !== '', () => `${code} says nothing`);
     // A fault of a file quotes what stands there, which may be these words.
-    must(/^(spec|rules|set|calc)\//.test(code) || !/\b(undefined|NaN|Infinity|null)\b|\[object/.test(message), () => `${code} says ${JSON.stringify(message)}`);
+    must(
+      /^(spec|rules|set|calc|check)\//.test(code) || !/\b(undefined|NaN|Infinity|null)\b|\[object/.test(message),
+      () => `${code} says ${JSON.stringify(message)}`,
+    );
     for (const [i, text] of [message, fix ?? '', ...notes].entries()) oneLine(text, `${code}, text ${i}`);
     // A finding of a plan that hangs on no field stands at the whole file, which a check then says.
     must(at !== undefined || /^(?!spec|rules|set)/.test(code), () => `${code} has no place: ${message}`);

@@ -49,6 +49,8 @@ export const HOSTILE: readonly string[] = [
   'x'.repeat(5000),
   '名\u0301👩‍👩‍👧',
   '{name}',
+  '[*a]',
+  '[&a [1], *a]',
   '{0}',
   '$'.concat('{x}'),
   '%s%n',

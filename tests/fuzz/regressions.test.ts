@@ -34,6 +34,11 @@ describe('pinned counts', () => {
   });
 });
 
+test.each(['[*a]', '[&a [1], *a]', '{{x}}', '{? [a]: 1}', '[!!binary x]', '*a', '!!js/function x'])('the setting alloy=%s is no value', (value) => {
+  const { plan, diagnostics } = planPart({ part: { name: 'a.part.yaml', text: PART }, set: [`alloy=${value}`], rulebook, version });
+  expect([plan, diagnostics.map(({ code }) => code)]).toEqual([undefined, ['set/value']]);
+});
+
 test('marks of direction are named, not printed', () => {
   const { diagnostics } = planPart({ part: { name: 'a.part.yaml', text: `\u202eright\u2066\u200f\u061c${PART}` }, rulebook, version });
   expect(diagnostics.length).toBeGreaterThan(0);
@@ -51,6 +56,13 @@ test('a fault of a rule that quotes two lines is one line', async () => {
   const text = (BASES.alloy[0] as { text: string }).text.replace(/^family: .*$/m, 'family: "a\\nb"');
   const { diagnostics } = await houseRulebook(rulebook, { folders: [{ name: 'house', files: [{ name: 'alloys/aluminium.yaml', text }] }] });
   expect(diagnostics.map(({ code }) => code)).toContain('rules/unknown-word');
+  soundFindings(diagnostics);
+});
+
+test('a fault of a part that quotes two lines is one line', () => {
+  const text = PART.replace(/mass: .*/, 'mass: "a\\r\\nb"');
+  const { diagnostics } = planPart({ part: { name: 'a.part.yaml', text }, rulebook, version });
+  expect(diagnostics.map(({ code }) => code)).toContain('spec/not-a-quantity');
   soundFindings(diagnostics);
 });
 
