@@ -11,7 +11,7 @@ import { type Depth, TARGETS } from './targets.ts';
 
 // Damaged files of every kind and odd command lines. `node tests/fuzz/run.mjs RUNS SEED` runs many more of them.
 
-const RUNS = Number(process.env['DIEWRIGHT_FUZZ_RUNS'] ?? 2400);
+const RUNS = Number(process.env['DIEWRIGHT_FUZZ_RUNS'] ?? 1600);
 const SEED = Number(process.env['DIEWRIGHT_FUZZ_SEED'] ?? 20251125);
 /** No case takes longer; measured without the first ones, while the code is still being compiled. */
 const SLOWEST = 1000;
