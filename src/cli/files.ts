@@ -2,6 +2,7 @@ import { closeSync, fstatSync, openSync, readdirSync, readSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import type { Diagnostic, SourceText } from '../index.ts';
 import { nearestWord, Place } from '../index.ts';
+import { leadsOut } from './boundary.ts';
 import { BadInput } from './fault.ts';
 import type { Io } from './io.ts';
 
@@ -39,8 +40,14 @@ export function fault(name: string, code: string, message: string, fix: string):
   return new BadInput([finding]);
 }
 
+/** @throws BadInput for a path that a link leads out of the repository that it lies in. */
+export function refuseLinkOut(path: string): void {
+  if (leadsOut(path)) throw fault(path, 'outside', 'a link leads out of the repository here', 'name the file that it leads to, or copy it into the repository');
+}
+
 /** Synchronously: a description is small, and a stream costs more time than the reading. */
 function readFile(path: string, most: number): Buffer {
+  refuseLinkOut(path);
   let file: number;
   try {
     file = openSync(path, 'r');

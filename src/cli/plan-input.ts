@@ -2,9 +2,10 @@ import { dirname, join } from 'node:path';
 import { type DieEntry, planDie } from '../die.ts';
 import type { Diagnostic, Planned, Rulebook, SourceText } from '../index.ts';
 import { planPart, visibleLine } from '../index.ts';
+import { leadsOut } from './boundary.ts';
 import { kindByName, kindByText } from './check/kinds.ts';
 import { BadInput } from './fault.ts';
-import { readFileText, readText } from './files.ts';
+import { fault, readFileText, readText } from './files.ts';
 import type { Io } from './io.ts';
 import type { CommonOptions } from './setting-options.ts';
 import type { Ground } from './settings.ts';
@@ -49,7 +50,9 @@ function isDie({ name, text }: SourceText): boolean {
 /** The text of a part that a die names; what stands in the way is said at its place in the die file. */
 function partText({ file }: DieEntry, folder: string, shown: string): SourceText | readonly Diagnostic[] {
   try {
-    const { text } = readFileText(join(folder, file.value));
+    const path = join(folder, file.value);
+    if (leadsOut(path, join(folder, 'die'))) throw fault(path, 'outside', 'it lies outside the repository of the die file', 'copy it into the repository');
+    const { text } = readFileText(path);
     return { name: join(shown, file.value).replaceAll('\\', '/'), text };
   } catch (error) {
     if (!(error instanceof BadInput)) throw error;

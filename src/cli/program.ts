@@ -97,7 +97,10 @@ async function failed(error: unknown, context: Context): Promise<number> {
   return EXIT.fault;
 }
 
-/** Words of the command line may hold characters that act on a terminal. */
+/** Words of the command line may hold characters that act on a terminal. Looked for here, so that nothing else is loaded for it. */
 function harmless(text: string): string {
-  return text.replace(/[\u0000-\u0008\u000b-\u001f\u007f-\u009f]/g, (c) => `<U+${c.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}>`);
+  return text.replace(ACTIVE, (c) => `<U+${(c.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}>`);
 }
+
+/** As in `kernel/printable.ts`, and carriage returns; line breaks and tabs stay. */
+const ACTIVE = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028\u2029\u202a-\u202e\u2066-\u2069\ufeff\ufffe\uffff]|\p{Surrogate}/gu;

@@ -12,7 +12,9 @@ import {
   readProject,
   type SourceText,
   testRules,
+  visibleLine,
 } from '../index.ts';
+import { leadsOut } from './boundary.ts';
 import { BadInput, badInput } from './fault.ts';
 import { readText } from './files.ts';
 import type { Io } from './io.ts';
@@ -88,7 +90,7 @@ export class Surroundings {
       plant: nearest<Named | undefined>(
         plant === undefined ? undefined : { value: asGiven(plant), from: '--plant' },
         plantOfEnv === '' ? undefined : { value: asGiven(plantOfEnv), from: 'DIEWRIGHT_PLANT' },
-        project?.plant && { value: besideProject(project, project.plant.value), from: placed(project.plant) },
+        project?.plant && { value: besideProject(project, project.plant), from: placed(project.plant) },
         { value: undefined, from: BUILT_IN },
       ),
       rules: nearest<readonly Named[]>(
@@ -103,7 +105,7 @@ export class Surroundings {
               from: 'DIEWRIGHT_RULES',
             },
         project?.rules && {
-          value: project.rules.map(({ value }) => besideProject(project, value)),
+          value: project.rules.map((entry) => besideProject(project, entry)),
           from: project.rules[0] === undefined ? project.source.name : placed(project.rules[0]),
         },
         { value: [], from: BUILT_IN },
@@ -210,9 +212,14 @@ function asGiven(name: string): Named {
   return { name: slashes(name), at: name };
 }
 
-/** A path of a project file is seen from that file. */
-function besideProject({ source }: ProjectSpec, name: string): Named {
-  return { name: slashes(name), at: slashes(join(dirname(source.name), name)) };
+/** A path of a project file is seen from that file. @throws BadInput where it leads out of the repository. */
+function besideProject({ source }: ProjectSpec, { value: name, at: place }: NonNullable<ProjectSpec['plant']>): Named {
+  const at = slashes(join(dirname(source.name), name));
+  if (leadsOut(at, source.name)) {
+    const message = `"${visibleLine(name)}" lies outside the repository of this file`;
+    throw new BadInput([{ code: 'file/outside', severity: 'error', message, fix: 'copy it into the repository, or name it on the command line', at: place }]);
+  }
+  return { name: slashes(name), at };
 }
 
 function slashes(path: string): string {

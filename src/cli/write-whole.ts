@@ -3,7 +3,7 @@ import { rmSync } from 'node:fs';
 import { open, realpath, rename, stat, unlink, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { inBatches } from './batches.ts';
-import { fault, reason } from './files.ts';
+import { fault, reason, refuseLinkOut } from './files.ts';
 
 export interface WholeFile {
   readonly path: string;
@@ -23,6 +23,7 @@ export function writeWhole(path: string, text: WholeFile['text']): Promise<void>
  * the moment between the last two steps, and then the message says which are new.
  */
 export async function writeTogether(files: readonly WholeFile[]): Promise<void> {
+  for (const { path } of files) refuseLinkOut(path);
   const staged: Staged[] = [];
   const release = onInterrupt();
   try {

@@ -1,8 +1,8 @@
 /**
  * Characters that a terminal, an editor or a table could act on instead of showing: control characters (but not tab and
- * line break), line and paragraph separators, direction overrides, lone surrogates.
+ * line break), line and paragraph separators, direction marks and overrides, lone surrogates.
  */
-const ACTIVE = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2069\ufeff\ud800-\udfff\ufffe\uffff]/u;
+const ACTIVE = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028\u2029\u202a-\u202e\u2066-\u2069\ufeff\ud800-\udfff\ufffe\uffff]/u;
 const NOT_SHOWN = new RegExp(`[\\t\\n\\r]|${ACTIVE.source}`, 'gu');
 
 /** The first such character of a text, as `U+001B`, or undefined when there is none. */
@@ -16,6 +16,11 @@ export function printable(text: string, most = 60): string {
   const characters = [...text.slice(0, 2 * most + 2)];
   const cut = characters.length > most ? `${characters.slice(0, most - 1).join('')}…` : characters.join('');
   return cut.replace(NOT_SHOWN, (c) => `<${codePoint(c)}>`);
+}
+
+/** A message that may quote anything, whole, on one line and with no character that acts. */
+export function oneLine(text: string): string {
+  return printable(text.replace(/\s*[\r\n]\s*/g, ' '), Number.POSITIVE_INFINITY);
 }
 
 /** `U+001B`. */

@@ -5,6 +5,8 @@ import { columnsOf } from './columns.ts';
 const TAB = 4;
 /** Columns of the whole frame, line number included. */
 const WIDTH = 80;
+/** Of a long line, so many characters on either side of the place are looked at: more than a frame can show. */
+const REACH = 1000;
 
 /** One character of a line as it is shown, and whether the finding points at it. */
 interface Cell {
@@ -27,7 +29,10 @@ export function codeFrame(place: Place): CodeFrame | undefined {
   const text = lines[line - 1];
   if (text === undefined) return undefined;
   const end = endLine > line ? text.length : Math.max(endColumn - 1, column);
-  const cells = cellsOf(text, Math.min(column - 1, text.length), end);
+  const start = Math.min(column - 1, text.length);
+  const before = Math.max(0, start - REACH);
+  const near = (whole: string): string => whole.slice(before, start + REACH);
+  const cells = cellsOf(near(text), start - before, Math.min(end, start + REACH) - before);
   const gutter = String(line).length;
   const room = WIDTH - gutter - 3;
   const from = windowStart(cells, room);
@@ -35,7 +40,7 @@ export function codeFrame(place: Place): CodeFrame | undefined {
   const cut = cutCells(cells, from, room);
   const previous = line > 1 ? lines[line - 2] : undefined;
   return {
-    ...(previous === undefined ? {} : { before: (label(String(line - 1)) + join(cutCells(cellsOf(previous, 0, 0), from, room))).trimEnd() }),
+    ...(previous === undefined ? {} : { before: (label(String(line - 1)) + join(cutCells(cellsOf(near(previous), 0, 0), from, room))).trimEnd() }),
     line: (label(String(line)) + join(cut)).trimEnd(),
     marks: (label('') + cut.map((cell) => (cell.selected ? '^' : ' ').repeat(cell.columns)).join('')).trimEnd(),
   };

@@ -30,6 +30,7 @@ export const FINDING_CODES: Readonly<Record<string, string>> = {
   'file/not-a-folder': 'The path names a file where a folder of rules is wanted.',
   'file/is-a-directory': 'The path names a folder where a file is wanted.',
   'file/not-readable': 'The file cannot be read: most often, permission is missing.',
+  'file/outside': 'A link, or a path in a file, leads out of the repository. Files of a repository do not reach what lies around it.',
   'file/too-large': 'The file is larger than any part or plant description.',
   'file/not-utf8': 'The file is not text in the encoding UTF-8. Save it as UTF-8.',
   'file/not-writable': 'The output file cannot be written. The file that was there before is unchanged.',

@@ -59,6 +59,8 @@ export interface ExpressionFault {
 
 /** The fault of an expression that must give `wanted`, or undefined when it is sound. */
 export function expressionFault(text: string, uses: readonly Binding[], wanted: 'bool' | 'number'): ExpressionFault | undefined {
+  const refused = refusedOf(text);
+  if (refused !== undefined) return { message: refused };
   let checked: { valid: boolean; type?: string; error?: Error };
   try {
     checked = typed(uses).check(text) as typeof checked;
@@ -69,6 +71,34 @@ export function expressionFault(text: string, uses: readonly Binding[], wanted: 
   const type = checked.type ?? 'dyn';
   const fits = wanted === 'bool' ? ['bool', 'dyn'] : ['double', 'int', 'dyn'];
   return fits.includes(type) ? undefined : { message: `gives a ${type}, but a ${wanted} is wanted` };
+}
+
+/** Longest expression, and most loops over a list in one: with these no expression takes long, whatever it is given. */
+const LONGEST = 2000;
+const MOST_LOOPS = 2;
+const LOOPS: readonly string[] = ['all', 'exists', 'exists_one', 'map', 'filter'];
+
+/** Why an expression is not evaluated though it is CEL: it could take without an end. */
+function refusedOf(text: string): string | undefined {
+  if (text.length > LONGEST) return `is longer than ${LONGEST} characters`;
+  const called: string[] = [];
+  const walk = (node: unknown): void => {
+    if (Array.isArray(node)) {
+      for (const member of node) walk(member);
+      return;
+    }
+    const { op, args } = (node ?? {}) as { readonly op?: unknown; readonly args?: unknown };
+    if ((op === 'rcall' || op === 'call') && Array.isArray(args)) called.push(String(args[0]));
+    if (op !== undefined && typeof args === 'object') walk(Array.isArray(args) ? args : [args]);
+  };
+  try {
+    walk(untyped().parse(text).ast);
+  } catch {
+    // What is wrong with it is said by the check.
+    return undefined;
+  }
+  if (called.includes('matches')) return 'uses "matches", whose patterns can run without an end: use contains, startsWith or endsWith';
+  return called.filter((name) => LOOPS.includes(name)).length > MOST_LOOPS ? `has more than ${MOST_LOOPS} loops over lists` : undefined;
 }
 
 function faultOf(error: Error | undefined): ExpressionFault {

@@ -102,11 +102,28 @@ export function checkAccepted(draft: Pick<PartDraft, 'accepted'>, findings: Find
   }
 }
 
-/** The schema library passes over this one key of a free mapping; it must be as wrong as any other wrong name. */
+/** Counts that a plan lays castings out by, one after the other: a fraction has no layout, and thousands take hours. */
+const COUNTED = ['machine.cavities', 'die.columns', 'die.rows'];
+const MOST_COUNTED = 64;
+
+/** What no pin can be, whatever the plan; what each one means is judged when the plan is made. */
 export function checkPins(findings: Findings): void {
+  for (const id of COUNTED) {
+    const written = dataAt(findings.yaml.data, ['pinned', id]);
+    if (typeof written !== 'string' || isCount(written)) continue;
+    findings.add('pin-count', ['pinned', id], `pinned ${id} is "${printable(written)}", and castings are counted`, {
+      fix: `write a whole number from 1 to ${MOST_COUNTED}`,
+    });
+  }
+  // The schema library passes over this one key of a free mapping; it must be as wrong as any other wrong name.
   if (dataAt(findings.yaml.data, ['pinned', '__proto__']) === undefined) return;
   findings.add('pin-form', ['pinned', '__proto__'], 'is not the name of a plan value', {
     fix: 'write a name such as "machine.cavities" or "hole.draft[H1]"',
     part: 'key',
   });
+}
+
+function isCount(written: string): boolean {
+  const count = Number(written);
+  return Number.isInteger(count) && count >= 1 && count <= MOST_COUNTED;
 }

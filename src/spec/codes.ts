@@ -40,6 +40,7 @@ export const CODES = {
   currency: 'The currency has no letter or sign in it.',
   thread: 'The thread is not written like M8 or M8x1.',
   'pin-form': 'A pinned decision is not the name of a plan value with one word, number or quantity.',
+  'pin-count': 'A pinned count of castings is no whole number, or more than a die has.',
   'accepted-twice': 'The same finding is accepted twice.',
   'wall-order': 'The least, nominal and greatest wall are not in this order.',
   'area-above-envelope': 'A projected area is larger than the side of the envelope that it is seen on.',

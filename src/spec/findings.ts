@@ -1,6 +1,6 @@
 import type { Diagnostic } from '../kernel/diagnostic.ts';
 import { type LocatedYaml, pathText, type YamlPath } from '../kernel/located-yaml.ts';
-import { printable } from '../kernel/printable.ts';
+import { oneLine, printable } from '../kernel/printable.ts';
 import type { CodeName } from './codes.ts';
 
 /** What a message calls an entry of each list. */
@@ -67,10 +67,10 @@ export class Findings {
     this.#list.push({
       code: `spec/${code}`,
       severity,
-      message: subject === '' ? message : `${subject}${/^(is|has|needs) /.test(message) ? ' ' : ': '}${message}`,
+      message: oneLine(subject === '' ? message : `${subject}${/^(is|has|needs) /.test(message) ? ' ' : ': '}${message}`),
       at: this.yaml.place(path, part),
-      ...(notes === undefined ? {} : { notes }),
-      ...(fix === undefined ? {} : { fix }),
+      ...(notes === undefined ? {} : { notes: notes.map(oneLine) }),
+      ...(fix === undefined ? {} : { fix: oneLine(fix) }),
       ...(entry === undefined ? {} : { item: entry.id }),
     });
   }

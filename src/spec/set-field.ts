@@ -1,4 +1,4 @@
-import { isCollection, isMap, isScalar, isSeq, type Node, type Pair, parseDocument, type YAMLMap } from 'yaml';
+import { type Document, isCollection, isMap, isScalar, isSeq, type Node, type Pair, parseDocument, visit, type YAMLMap } from 'yaml';
 import type { Diagnostic } from '../kernel/diagnostic.ts';
 import { Place, type SourceText } from '../kernel/place.ts';
 import { nearestWord } from '../kernel/spelling.ts';
@@ -47,10 +47,27 @@ function setField(text: string, argument: SourceText): Done {
 function flowText(typed: string): string | undefined {
   const document = parseDocument(typed, YAML);
   const node = document.contents as Node | null;
-  if (document.errors.length > 0 || node === null) return undefined;
+  if (document.errors.length > 0 || node === null || isOdd(document)) return undefined;
   if (!isScalar(node)) return isCollection(node) ? JSON.stringify(node.toJS(document)) : undefined;
   if (typeof node.value === 'string') return JSON.stringify(node.value);
   return node.source === undefined || node.source === '' ? undefined : node.source;
+}
+
+/** Aliases, anchors, tags and keys that are no word, which no file of ours has either. */
+function isOdd(document: Document): boolean {
+  let odd = false;
+  visit(document, {
+    Alias: () => {
+      odd = true;
+    },
+    Value: (_, { anchor, tag }) => {
+      odd ||= anchor !== undefined || tag !== undefined;
+    },
+    Pair: (_, { key }) => {
+      odd ||= !isScalar(key);
+    },
+  });
+  return odd;
 }
 
 function edit(text: string, root: Node | null, steps: readonly SetStep[], value: string): string | { readonly message: string; readonly fix: string } {

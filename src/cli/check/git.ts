@@ -22,11 +22,15 @@ export async function changedSince(revision: string): Promise<Changed> {
   const top = realpathSync((await git(['rev-parse', '--show-toplevel'], '.', revision)).replace(/\r?\n$/, ''));
   if (revision === '' || revision.startsWith('-')) throw unknown(revision);
   const commit = (
-    await git(['rev-parse', '--verify', '--quiet', `${revision}^{commit}`], top, revision).catch(() => {
+    await git(['rev-parse', '--verify', '--quiet', '--end-of-options', `${revision}^{commit}`], top, revision).catch(() => {
       throw unknown(revision);
     })
   ).trim();
-  const changed = await git(['diff', '--name-only', '--no-renames', '--no-ext-diff', '--no-textconv', '-z', commit, '--'], top, revision);
+  const changed = await git(
+    ['diff', '--name-only', '--no-renames', '--no-ext-diff', '--no-textconv', '--ignore-submodules=dirty', '-z', commit, '--'],
+    top,
+    revision,
+  );
   const added = await git(['ls-files', '--others', '--exclude-standard', '-z'], top, revision);
   const files = new Set([...changed.split('\0'), ...added.split('\0')].filter((name) => name !== '').map((name) => join(top, name)));
   return {

@@ -1,7 +1,7 @@
 import { chmodSync, realpathSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join, sep } from 'node:path';
 import { badInput } from '../fault.ts';
-import { fault, reason } from '../files.ts';
+import { fault, reason, refuseLinkOut } from '../files.ts';
 import { clear, type Entry, freshName, hash, hashOf, Journal, keptName, modeOf, targetName, twin } from './journal.ts';
 import { restore } from './take-back.ts';
 
@@ -45,6 +45,12 @@ export class Transaction {
 
   /** Lays a new text beside its target. The target is not touched. */
   add({ path, text, before }: FileChange): void {
+    try {
+      refuseLinkOut(path);
+    } catch (error) {
+      this.abandon();
+      throw error;
+    }
     const { folder, id } = this.journal;
     const target = before === null ? join(realpathSync(dirname(path)), path.split(sep).at(-1) as string) : realpathSync(path);
     const entry: Entry = { target: targetName(folder, target), before, after: text === null ? null : hash(text) };

@@ -136,6 +136,8 @@ export const FIELDS: readonly BadInput[] = [
   part('pinned list', 'pin-form', ['machine.cavities: 1', 'machine.cavities: «[1, 2]']),
   part('pinned nothing', 'pin-form', ['{ machine.cavities: 1,', '{ «machine.cavities: ,']),
   part('pin that names no plan value', 'pin-form', ['machine.cavities: 1', '«cavities: 1']),
+  part('pinned count that is no whole number', 'pin-count', ['machine.cavities: 1', 'machine.cavities: «2.5']),
+  part('pinned count that no die has', 'pin-count', ['machine.cavities: 1', 'machine.cavities: «1e308']),
   part('__proto__ as pin', 'pin-form', ['machine.cavities: 1', '«__proto__: 1']),
   part('acceptance without a reason', 'missing-field', [PINS, `${PINS}accepted:\n  - «{ code: wall/ratio }\n`]),
   part('acceptance with an empty reason', 'missing-field', [PINS, `${PINS}accepted: [{ code: wall/ratio, reason: «"" }]\n`]),
