@@ -11,6 +11,7 @@ export interface Made {
   /** Whole surface over twice the projected area, where the file gives it. */
   readonly surface: number | undefined;
   readonly drafts: readonly number[];
+  /** `face` is the share in per cent of the side of the envelope that it looks out of. */
   readonly undercuts: readonly { readonly direction: string; readonly depth: number; readonly face: number }[];
   readonly ribs: readonly { readonly root: number; readonly slender: number; readonly draft: number }[];
   readonly fillets: readonly number[];
@@ -52,7 +53,7 @@ export const made: fc.Arbitrary<Made> = fc
     alloy: fc.constantFrom(...EVERY_FAMILY),
     surface: fc.option(fc.double({ min: 1.2, max: 3, noNaN: true }), { nil: undefined }),
     drafts: fc.array(draft, { minLength: 6, maxLength: 6 }),
-    undercuts: fc.array(fc.record({ direction: fc.constantFrom('x', '-x', 'y', '-y'), depth: grid(1250, 4000, 250), face: grid(2000, 20000, 500) }), {
+    undercuts: fc.array(fc.record({ direction: fc.constantFrom('x', '-x', 'y', '-y'), depth: grid(1250, 4000, 250), face: fc.integer({ min: 5, max: 40 }) }), {
       maxLength: 1,
     }),
     ribs: fc.array(fc.record({ root: grid(400, 1000, 50), slender: fc.integer({ min: 2, max: 5 }), draft }), { maxLength: 1 }),
@@ -68,14 +69,20 @@ type Lists = Record<string, object[]>;
 export function fileOf(part: Made, units: Units): Record<string, unknown> {
   const base = partOf(part.sizes, units) as Record<string, unknown> & { geometry: object; production: object } & Lists;
   const { length, area, angle } = units;
-  const [x, y] = part.sizes.envelope;
+  const [x, y, z] = part.sizes.envelope;
+  const faceOf = ({ direction, face }: Made['undercuts'][number]): number => Math.round(((direction.endsWith('x') ? y : x) * z * face) / 1e6);
   const seen = Math.round(((x * y) / 1e8) * part.sizes.areaShare * 100) * 100;
   const production = base.production as { per_year: number; life: number };
   return {
     ...base,
     geometry: { ...base.geometry, ...(part.surface === undefined ? {} : { surface_area: area(Math.round((2 * seen * part.surface) / 100) * 100) }) },
     walls: (base['walls'] as object[]).map((wall, i) => ({ ...wall, draft: angle(part.drafts[i] as number) })),
-    undercuts: named('U', part.undercuts).map(({ id, direction, depth, face }) => ({ id, direction, depth: length(depth), face_area: area(face) })),
+    undercuts: named('U', part.undercuts).map(({ id, ...undercut }) => ({
+      id,
+      direction: undercut.direction,
+      depth: length(undercut.depth),
+      face_area: area(faceOf(undercut)),
+    })),
     ribs: named('R', part.ribs).map((rib) => ({
       id: rib.id,
       root_width: length(rib.root),
