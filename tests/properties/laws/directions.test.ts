@@ -96,7 +96,7 @@ const LAWS: readonly Law[] = [
   { what: 'hotter metal at the gate', pair: () => pin('fill.temperature-loss', '30 K', '20 K'), rises: ['fill.longest-time'], neverFalls: ['fill.time'] },
   {
     what: 'hotter metal at the gate in the same fill',
-    pair: () => pin('fill.temperature-loss', '30 K', '20 K').map((change) => ({ set: [...(change.set ?? []), ...FILL] })) as [Change, Change],
+    pair: () => pin('fill.temperature-loss', '30 K', '20 K').map((change) => ({ set: [...(change.set ?? []), ...FILL] })) as unknown as [Change, Change],
     rises: ['heat.per-shot', 'heat.casting', 'heat.rate'],
     neverFalls: ['cooling.dwell', 'cooling.ejection-time'],
   },
