@@ -15,6 +15,7 @@ const STEPS: readonly (readonly [RegExp, string])[] = [
   ],
   [/^ejection\.(pins-by-\w+|cavity-pins)$/, 'a count of pins'],
   [/^ejection\.pin-(aim-size|stout-size|size|diameter)$/, 'pins are bought in standard sizes'],
+  [/^die\.plate(-least|-greatest)?$/, 'plates go by a table of thicknesses for classes of size'],
   [/^cooling\.(pressure|wall-greatest)$/, 'water above 100 degC needs a pressurised unit, which boils at another temperature'],
 ];
 /**
@@ -27,6 +28,7 @@ const DIFFERENCES: readonly (readonly [RegExp, string])[] = [
   [/^runner\.(fan-length.*|segment-length\[.*|segment-volume\[.*)$/, 'what the gate is wider than the run, and what is left of a run'],
   [/^pq2\.(flow|velocity|machine)-margin/, 'what is left between the working point and the edge of the window'],
   [/^porosity\.unfed-(low|high)$/, 'what is left of the shrinkage after the share that is fed'],
+  [/^cooling\.share\[/, 'heat that the lines have to take: what is left of it after spray and surroundings'],
   [/^heat\.missing$/, 'heat that is given off less heat that is taken away'],
   [/^die\.overhang-/, 'size of the die less what the machine or the steel around the cavity takes'],
   [/^machine\.(reserve-\w+|margin)$/, 'what a machine has in reserve: what there is less what is needed'],
