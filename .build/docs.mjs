@@ -1,7 +1,8 @@
-// Writes the generated parts of README.md and DEVELOPERS.md: npm run docs (after npm run build).
-import { readFileSync, writeFileSync } from 'node:fs';
+// Writes the generated parts of README.md and DEVELOPERS.md, and tests/reference/COVERAGE.md: npm run docs (after npm run build).
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import cli from '../dist/cli.cjs';
 
 const root = join(import.meta.dirname, '..');
@@ -80,10 +81,47 @@ export function fill(text, byName) {
   }, text);
 }
 
+/** The table of reference coverage. It is made by TypeScript beside the cases, so that its test makes the same text. */
+async function coverage() {
+  const { build } = await import('esbuild');
+  const reference = join(root, 'tests', 'reference');
+  const cases = readdirSync(join(reference, 'cases'))
+    .filter((name) => name.endsWith('.ts'))
+    .sort();
+  const contents = [
+    ...cases.map((name, i) => `import { cases as c${i} } from './cases/${name}';`),
+    "export { coverageText } from './coverage.ts';",
+    `export const all = [${cases.map((_, i) => `...c${i}`).join(', ')}];`,
+  ].join('\n');
+  const folder = mkdtempSync(join(tmpdir(), 'coverage-'));
+  try {
+    const outfile = join(folder, 'coverage.mjs');
+    // Places of files are seen from where the sources are, not from where they are bundled to.
+    const define = { 'import.meta.url': JSON.stringify(pathToFileURL(join(reference, 'coverage.ts')).href) };
+    const banner = { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" };
+    await build({
+      stdin: { contents, resolveDir: reference, loader: 'ts' },
+      bundle: true,
+      format: 'esm',
+      platform: 'node',
+      logLevel: 'error',
+      outfile,
+      define,
+      banner,
+    });
+    const { all, coverageText } = await import(pathToFileURL(outfile).href);
+    return coverageText(all);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   for (const [file, byName] of Object.entries(await blocks())) {
     const path = join(root, file);
     writeFileSync(path, fill(readFileSync(path, 'utf8'), byName));
     console.log(`wrote ${file}`);
   }
+  writeFileSync(join(root, 'tests', 'reference', 'COVERAGE.md'), await coverage());
+  console.log('wrote tests/reference/COVERAGE.md');
 }

@@ -31,7 +31,7 @@ export interface System {
 }
 
 /** n / 10^places as a decimal number without a rounding. */
-function decimal(n: bigint, places: number): string {
+export function decimal(n: bigint, places: number): string {
   const digits = n.toString().padStart(places + 1, '0');
   return `${digits.slice(0, -places)}.${digits.slice(-places)}`.replace(/\.?0+$/, '');
 }
@@ -85,7 +85,7 @@ export const sizes: fc.Arbitrary<Sizes> = fc
     }),
   );
 
-const named = <T>(prefix: string, list: readonly T[]): (T & { id: string })[] => list.map((entry, i) => ({ id: `${prefix}${i + 1}`, ...entry }));
+export const named = <T>(prefix: string, list: readonly T[]): (T & { id: string })[] => list.map((entry, i) => ({ id: `${prefix}${i + 1}`, ...entry }));
 
 /** The part file as an object, its sizes written in one system. */
 export function partOf(part: Sizes, { length, area, volume }: System, change: { readonly area?: number } = {}): Record<string, unknown> {

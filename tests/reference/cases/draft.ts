@@ -60,6 +60,20 @@ export const cases: readonly Case[] = [
     tolerance: { absolute: 0.25 },
     from: SHEET,
   })),
+  // Outside walls of the sheet, half of the inside ones; the row of 3.2 mm asks for more than the formula inside, and is left out.
+  ...(
+    [
+      [6.4, 2],
+      [12.7, 1.25],
+      [19.1, 1],
+    ] as const
+  ).map(([length, expected]) => ({
+    formula: 'draft.angle',
+    inputs: { length, constant: 60 },
+    expected,
+    tolerance: { absolute: 0.125 },
+    from: SHEET,
+  })),
   // The fourth hole of the sheet, 152 mm deep, has 1.5 degrees against 1.17: more generous than the formula.
   ...(
     [
