@@ -84,15 +84,16 @@ export const dwell = defineFormula({
     thick: SECTION('t_t', 'thickest wall solid'),
     runner: SECTION('t_r', 'runner solid'),
     biscuit: SECTION('t_b', 'biscuit solid'),
+    overflow: SECTION('t_o', 'overflows solid'),
     hold: SECTION('t_p', 'time under pressure'),
   },
   unit: 's',
-  equation: 'max(t_w, t_t, t_r, t_b, t_p)',
+  equation: 'max(t_w, t_t, t_r, t_b, t_o, t_p)',
   outside: 'extrapolate',
   source: [],
   status: 'derived',
   accuracy: 'as good as the slowest time in it; a plant adds a second or two of its own for what it has been burnt by',
-  compute: (x) => Math.max(x.casting, x.thick, x.runner, x.biscuit, x.hold),
+  compute: (x) => Math.max(x.casting, x.thick, x.runner, x.biscuit, x.overflow, x.hold),
 });
 
 /** Wall that would be solid in a given time, by the square law from one that takes longer. */

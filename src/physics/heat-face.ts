@@ -46,16 +46,17 @@ export const overflowFace = defineFormula({
   title: 'Die face of the overflows of one cavity',
   symbol: 'A_o',
   inputs: {
-    projected: { symbol: 'A_p', unit: 'cm2', meaning: 'projected area of the casting', range: [0.1, 20000] },
-    share: { symbol: 'x_o', unit: '%', meaning: 'overflow area, share of it', range: [0, 100], domain: 'not-negative' },
+    area: { symbol: 'A_o1', unit: 'cm2', meaning: 'projected area of the overflows', range: [0.01, 20000] },
+    number: { symbol: 'n_o', unit: '1', meaning: 'number of overflows', range: [1, 1000] },
+    depth: { symbol: 'd_o', unit: 'mm', meaning: 'depth of the overflows', range: [1, 40] },
   },
   unit: 'cm2',
-  equation: '2 * A_p * x_o / 100',
+  equation: '2 * A_o1 + 0.4 * d_o * sqrt(A_o1 * n_o)',
   outside: 'extrapolate',
   source: [],
   status: 'derived',
-  accuracy: 'a usual share, before the overflows are drawn',
-  compute: ({ projected, share }) => (2 * projected * share) / 100,
+  accuracy: 'exact for square overflows of one size, with the area of the gate and vent in it',
+  compute: ({ area, number, depth }) => 2 * area + 0.4 * depth * Math.sqrt(area * number),
 });
 
 /** Face of the biscuit on the die. */

@@ -56,6 +56,85 @@ export const overflowEach = defineFormula({
   compute: ({ volume, number }) => volume / number,
 });
 
+/** Depth of the overflows: deeper than the wall, so that the metal in them stays hot, within what is shallow and deep. */
+export const overflowDepth = defineFormula({
+  id: 'overflow.depth',
+  title: 'Depth of the overflows',
+  symbol: 'd_o',
+  inputs: {
+    wall: { symbol: 'h', unit: 'mm', meaning: 'nominal wall', range: [0.4, 25] },
+    multiple: { symbol: 'k', unit: '1', meaning: 'depth over the wall', range: [1, 8] },
+    least: { symbol: 'd_1', unit: 'mm', meaning: 'shallowest', range: [1, 20] },
+    greatest: { symbol: 'd_2', unit: 'mm', meaning: 'deepest', range: [2, 40] },
+  },
+  unit: 'mm',
+  equation: 'min(max(k * h, d_1), d_2)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'practice',
+  accuracy: 'a planning rule; the flow pattern and the room in the die decide',
+  compute: (x) => Math.min(Math.max(x.multiple * x.wall, x.least), x.greatest),
+});
+
+/** Projected area of the overflows of one cavity. */
+export const overflowArea = defineFormula({
+  id: 'overflow.area',
+  title: 'Projected area of the overflows of one cavity',
+  symbol: 'A_o',
+  inputs: {
+    volume: { symbol: 'V_o', unit: 'cm3', meaning: 'overflow volume of one cavity', range: [0, 10000], domain: 'not-negative' },
+    depth: { symbol: 'd_o', unit: 'mm', meaning: 'depth of the overflows', range: [1, 40] },
+  },
+  unit: 'cm2',
+  equation: '10 * V_o / d_o',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact for upright sides; with their draft overflows are a little wider at the parting plane',
+  compute: ({ volume, depth }) => (10 * volume) / depth,
+});
+
+/** Overflow area over casting area. */
+export const overflowAreaShare = defineFormula({
+  id: 'overflow.area-share',
+  title: 'Overflow area, share of the casting area',
+  symbol: 's_o',
+  inputs: {
+    area: { symbol: 'A_o', unit: 'cm2', meaning: 'projected area of the overflows', range: [0, 20000], domain: 'not-negative' },
+    casting_area: { symbol: 'A_c', unit: 'cm2', meaning: 'projected area of the casting', range: [0.1, 20000] },
+  },
+  unit: '%',
+  equation: '100 * A_o / A_c',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact',
+  compute: ({ area, casting_area }) => (100 * area) / casting_area,
+});
+
+/** Wall that a square overflow counts as: twice its volume over its surface. */
+export const overflowWall = defineFormula({
+  id: 'overflow.wall',
+  title: 'Wall that an overflow counts as',
+  symbol: 'h_e',
+  inputs: {
+    area: { symbol: 'A_o', unit: 'cm2', meaning: 'projected area of the overflows', range: [0.01, 20000] },
+    number: { symbol: 'n_o', unit: '1', meaning: 'number of overflows', range: [1, 1000] },
+    depth: { symbol: 'd_o', unit: 'mm', meaning: 'depth of the overflows', range: [1, 40] },
+  },
+  unit: 'mm',
+  equation: 's * d_o / (s + 2 * d_o)',
+  where: [{ symbol: 's', equation: '10 * sqrt(A_o / n_o)' }],
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'equal volume over surface (the modulus of founders) for square overflows of one size; long ones freeze sooner',
+  compute: ({ area, number, depth }) => {
+    const side = 10 * Math.sqrt(area / number);
+    return (side * depth) / (side + 2 * depth);
+  },
+});
+
 /** Overflow share by a smooth fit over the wall: a check on the table. */
 export const overflowShareFit = defineFormula({
   id: 'overflow.share-fit',

@@ -114,7 +114,13 @@ function fillTimes(all: Collection, parts: readonly Alone[]): (Traced<Unit> | un
 function overflows(all: Collection): (Traced<Unit> | undefined)[] {
   const volume = all.of('set.overflow', (part) => part.maybe('overflow.volume'));
   const number = all.of('set.overflows', (part) => part.maybe('overflow.number'));
+  const area = all.of('set.overflow-area', (part) => part.maybe('overflow.area'));
+  const face = all.of('set.overflow-face', (part) => part.maybe('overflow.face'));
+  const wall = all.of('set.overflow-wall', (part) => part.maybe('overflow.wall'));
   return [
+    area.length === 0 ? undefined : (totalOf('overflow.area', 'Overflows of all castings, projected area', area) as unknown as Traced),
+    face.length === 0 ? undefined : (totalOf('overflow.face', 'Overflows of all castings, face on the die', face) as unknown as Traced),
+    wall.length === 0 ? undefined : (greatestOf('overflow.wall', 'Thickest overflow', values(wall), 'of all castings') as unknown as Traced),
     volume.length === 0 ? undefined : (totalOf('overflow.volume', 'Overflows of all castings', volume) as unknown as Traced),
     number.length === 0 ? undefined : (totalOf('overflow.number', 'Overflows of all castings', number) as unknown as Traced),
   ];

@@ -1,6 +1,7 @@
 import { Traced } from '../../kernel/traced.ts';
 import { lockingForce, offCentreCapacity, openingForce, projectedAreaTotal, slideOpeningForce, tieBarLoad } from '../../physics/clamp.ts';
 import { clampUse, feederOffset, pressureReached, sizingPressure, spikePressure } from '../../physics/clamp-use.ts';
+import { overflowAreaShare } from '../../physics/overflow-plan.ts';
 import { workSetCentre } from '../die-set/centre.ts';
 import { halfOf } from '../half.ts';
 import type { Ledger } from '../ledger.ts';
@@ -17,11 +18,13 @@ export function workClamp(ledger: Ledger): void {
   clampPressure(ledger, family);
 
   ledger.put(ledger.value('runner.area-share').as('clamp.runner-share'));
-  ledger.look('clamp/area-share', 'overflow_used', {}, 'clamp.overflow-share');
+  const casting_area = ledger.value('part.projected-area');
+  ledger.apply(overflowAreaShare, { area: ledger.value('overflow.area'), casting_area }, { id: 'clamp.overflow-share' });
+  ledger.look('clamp/area-share', 'overflow_greatest', {}, 'overflow.area-share-greatest');
   const area = ledger.apply(
     projectedAreaTotal,
     {
-      casting_area: ledger.value('part.projected-area'),
+      casting_area,
       cavities,
       runner_share: ledger.value('clamp.runner-share'),
       overflow_share: ledger.value('clamp.overflow-share'),

@@ -1,7 +1,8 @@
 import { Traced } from '../../kernel/traced.ts';
+import { overflowFace } from '../../physics/heat-face.ts';
 import { metalMass } from '../../physics/metal.ts';
 import { overflowVolume } from '../../physics/overflow.ts';
-import { overflowEach, overflowNumber, overflowShareFit, partingLineEstimate } from '../../physics/overflow-plan.ts';
+import { overflowArea, overflowDepth, overflowEach, overflowNumber, overflowShareFit, overflowWall, partingLineEstimate } from '../../physics/overflow-plan.ts';
 import type { Ledger } from '../ledger.ts';
 import { orPinned } from '../planned.ts';
 import { type Step, textBlock, valuesBlock } from '../step.ts';
@@ -29,6 +30,7 @@ export const overflowStep: Step = {
     );
     attempt('overflow.parting-line', 'Parting line', () => filePartingLine(ledger));
     attempt('overflow.number', 'Number of overflows', () => number(ledger));
+    attempt('overflow.area', 'Area and section of the overflows', () => section(ledger));
   },
   show,
 };
@@ -59,6 +61,21 @@ function number(ledger: Ledger): void {
   if (count.value > 0) ledger.apply(overflowEach, { volume, number: count });
 }
 
+/** How deep they are, and so how much area they add; a square one of that depth takes and gives heat as a wall does. */
+function section(ledger: Ledger): void {
+  const depth = ledger.apply(overflowDepth, {
+    wall: ledger.value('part.wall-nominal'),
+    multiple: ledger.look('overflow/depth', 'wall_multiple', {}, 'overflow.depth-multiple'),
+    least: ledger.look('overflow/depth', 'least', {}, 'overflow.depth-least'),
+    greatest: ledger.look('overflow/depth', 'greatest', {}, 'overflow.depth-greatest'),
+  });
+  const area = ledger.apply(overflowArea, { volume: ledger.value('overflow.volume'), depth });
+  const number = ledger.value('overflow.number');
+  if (number.value === 0) return;
+  ledger.apply(overflowWall, { area, number, depth });
+  ledger.apply(overflowFace, { area, number, depth }, { id: 'overflow.face' });
+}
+
 function show(ledger: Ledger): ReturnType<Step['show']> {
   const values = valuesBlock(ledger, [
     'overflow.share',
@@ -68,6 +85,7 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
     ...(ledger.values.has('overflow.each') ? (['overflow.parting-line'] as const) : []),
     'overflow.number',
     'overflow.each',
+    ...(ledger.values.has('overflow.each') ? (['overflow.depth', 'overflow.area'] as const) : []),
     'overflow.gate-share',
     'overflow.gate-area',
     'overflow.gate-thickness',

@@ -30,6 +30,7 @@ export const SOLIDIFICATION_WORDS = {
   'cooling.biscuit-wall': number('mm', 'Wall that the biscuit counts as'),
   'cooling.biscuit-steel-time': rough('s', 'Biscuit solid, between two faces of steel', 1),
   'cooling.biscuit-tip-time': rough('s', 'Biscuit solid, between two faces as the cooled tip', 1),
+  'cooling.overflow-time': rough('s', 'Overflows solid to the middle', 1),
   'cooling.biscuit-time': rough('s', 'Biscuit solid to the middle', 1),
   'cooling.handbook-constant': number('s/mm2', 'Handbook constant, cooling time over wall squared'),
   'cooling.handbook-time': rough('s', 'Nominal wall by the handbook form', 1),

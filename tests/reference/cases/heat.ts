@@ -36,7 +36,7 @@ export const cases: readonly Case[] = [
     { relative: 1e-12 },
     `${ROUTE}: 4 x 100 cm of runner: two faces of 40 cm2 and two sides of 10 cm2`,
   ),
-  one('heat.overflow-face', { projected: 268, share: 15 }, 80.4, { relative: 1e-12 }, `${ROUTE}: both faces of 40.2 cm2`),
+  one('heat.overflow-face', { area: 36, number: 4, depth: 10 }, 120, { relative: 1e-12 }, `${ROUTE}: four of 30 x 30 x 10 mm: 2 x 9 + 4 x 3 x 1 = 30 cm2 each`),
   one('heat.biscuit-face', { diameter: 80 }, 50.265, { absolute: 5e-4 }, `${ROUTE}: circle of 80 mm`),
   // Half of a 2.8 mm wall of A380 at 1.82 MJ/dm3 stands above each square metre: 1.4 dm3.
   one('heat.per-area', { heat: 1820, area: (10000 * 1) / 1.4 }, 2548, { relative: 1e-9 }, `${ROUTE}: 1.4 dm3 for each square metre at 1.82 MJ/dm3`),

@@ -213,6 +213,42 @@ export const cases: readonly Case[] = [
     tolerance: { absolute: 1e-9 },
     from: `${HAND}: least number`,
   },
+  {
+    formula: 'overflow.depth',
+    inputs: { wall: 2, multiple: 4, least: 6, greatest: 10 },
+    expected: 8,
+    tolerance: exact,
+    from: `${HAND}: 4 x 2 mm`,
+  },
+  {
+    formula: 'overflow.depth',
+    inputs: { wall: 4, multiple: 4, least: 6, greatest: 10 },
+    expected: 10,
+    tolerance: exact,
+    from: `${HAND}: no deeper than 10 mm`,
+  },
+  {
+    formula: 'overflow.depth',
+    inputs: { wall: 1, multiple: 4, least: 6, greatest: 10 },
+    expected: 6,
+    tolerance: exact,
+    from: `${HAND}: no shallower than 6 mm`,
+  },
+  { formula: 'overflow.area', inputs: { volume: 36, depth: 10 }, expected: 36, tolerance: exact, from: `${HAND}: 36 cm3 / 1 cm` },
+  {
+    formula: 'overflow.area-share',
+    inputs: { area: 40.2, casting_area: 268 },
+    expected: 15,
+    tolerance: exact,
+    from: `${HAND}: 40.2 / 268`,
+  },
+  {
+    formula: 'overflow.wall',
+    inputs: { area: 36, number: 4, depth: 10 },
+    expected: 6,
+    tolerance: exact,
+    from: `${HAND}: 30 x 30 x 10 mm: 2 x 9 cm3 / (2 x 9 + 4 x 3 x 1 cm2) = 0.6 cm`,
+  },
   { formula: 'overflow.each', inputs: { volume: 60, number: 8 }, expected: 7.5, tolerance: exact, from: `${HAND}: 60 / 8` },
   ...(
     [

@@ -1,4 +1,4 @@
-import { biscuitFace, castingSurface, heatPerArea, overflowFace, runnerFace } from '../../../physics/heat-face.ts';
+import { biscuitFace, castingSurface, heatPerArea, runnerFace } from '../../../physics/heat-face.ts';
 import type { Ledger } from '../../ledger.ts';
 import { sumOf } from '../../sum.ts';
 
@@ -10,11 +10,8 @@ export function fileFaces(ledger: Ledger): void {
     given === undefined ? byWall.as('heat.casting-face', 'no surface area is given: two sides of the nominal wall') : given.as('heat.casting-face'),
   );
   const cavity = [casting];
-  const overflow = ledger.maybe('overflow.volume');
-  if (overflow !== undefined && overflow.value > 0) {
-    const projected = ledger.value('part.projected-area');
-    cavity.push(ledger.apply(overflowFace, { projected, share: ledger.value('clamp.overflow-share') }));
-  }
+  const overflow = ledger.maybe('overflow.face');
+  if (overflow !== undefined) cavity.push(ledger.put(overflow.as('heat.overflow-face')));
   const faces = [ledger.put(sumOf('heat.cavity-face', 'Die face of all castings with overflows', 'cm2', cavity, ledger.value('machine.cavities')))];
   const projected = ledger.maybe('runner.network-area');
   if (projected !== undefined && projected.value > 0)

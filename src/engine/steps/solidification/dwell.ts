@@ -5,15 +5,15 @@ import { choose } from '../../choose.ts';
 import type { Ledger } from '../../ledger.ts';
 import { type Materials, planned } from './materials.ts';
 
-const SECTIONS = ['cooling.ejection-time', 'cooling.thick-time', 'cooling.runner-time', 'cooling.biscuit-time'] as const;
+const SECTIONS = ['cooling.ejection-time', 'cooling.thick-time', 'cooling.runner-time', 'cooling.biscuit-time', 'cooling.overflow-time'] as const;
 
 /** The slowest section sets the time; the wall, which has been ready since, is colder by then than it had to be. */
 export function workDwell(ledger: Ledger, materials: Materials): void {
   ledger.attempt('cooling.dwell', 'Time in the die', () => {
     const times = SECTIONS.map((id) => [id, ledger.maybe(id) ?? absent(ledger, id)] as const);
-    const [casting, thick, runner, biscuit] = times.map(([, time]) => time) as [Traced<'s'>, Traced<'s'>, Traced<'s'>, Traced<'s'>];
+    const [casting, thick, runner, biscuit, overflow] = times.map(([, time]) => time) as [Traced<'s'>, Traced<'s'>, Traced<'s'>, Traced<'s'>, Traced<'s'>];
     const hold = ledger.put((ledger.maybe('squeeze.hold') ?? ledger.value('intensification.hold')).as('cooling.hold'));
-    ledger.apply(dwell, { casting, thick, runner, biscuit, hold });
+    ledger.apply(dwell, { casting, thick, runner, biscuit, overflow, hold });
     // All but the slowest section: what the die could open after if that one were cooled better.
     const slowest = times.reduce((a, b) => (b[1].value > a[1].value ? b : a));
     const rest = times.filter((entry) => entry !== slowest).reduce((a, b) => (b[1].value > a[1].value ? b : a));

@@ -12,6 +12,8 @@ export function workSections(ledger: Ledger, materials: Materials): void {
   if (thick !== undefined) attempt('cooling.thick-time', 'Thickest wall', () => solid(ledger, materials, thick, 'cooling.thick-time'));
   if (ledger.explains) attempt('cooling.gate-time', 'Gate', () => solid(ledger, materials, ledger.value('gate.thickness'), 'cooling.gate-time'));
   attempt('cooling.runner-time', 'Runner', () => runner(ledger, materials));
+  const overflow = ledger.maybe('overflow.wall');
+  if (overflow !== undefined) attempt('cooling.overflow-time', 'Overflows', () => solid(ledger, materials, overflow, 'cooling.overflow-time'));
   if (ledger.texts.get('machine.chamber') === 'cold') attempt('cooling.biscuit-time', 'Biscuit', () => biscuit(ledger, materials));
 }
 
@@ -41,7 +43,13 @@ function nominal(ledger: Ledger, materials: Materials): void {
   }
 }
 
-type TimeId = 'cooling.solidification-time' | 'cooling.gate-time' | 'cooling.thick-time' | 'cooling.runner-time' | 'cooling.biscuit-steel-time';
+type TimeId =
+  | 'cooling.solidification-time'
+  | 'cooling.gate-time'
+  | 'cooling.thick-time'
+  | 'cooling.overflow-time'
+  | 'cooling.runner-time'
+  | 'cooling.biscuit-steel-time';
 
 function solid(ledger: Ledger, { metal, steel, pressed }: Materials, wall: Traced<'mm'>, id: TimeId): Traced<'s'> {
   return ledger.apply(solidificationTime, { wall, ...metal, ...steel, die_temperature: planned(ledger), interface: pressed }, { id });

@@ -57,6 +57,7 @@ function sections(ledger: Ledger, cold: boolean): Cell[][] {
     ['Nominal wall', 'part.wall-nominal', 'at its ejection temperature', 'cooling.ejection-time'],
     ['Thickest wall', 'part.wall-greatest', 'solid to the middle', 'cooling.thick-time'],
     ['Gate', 'gate.thickness', 'solid to the middle', 'cooling.gate-time'],
+    ['Overflow', 'overflow.wall', 'solid to the middle', 'cooling.overflow-time'],
     [`Runner: ${ledger.texts.get('cooling.runner-run') ?? ''}`, 'cooling.runner-wall', 'solid to the middle', 'cooling.runner-time'],
     ...(cold ? [['Biscuit', 'cooling.biscuit-wall', 'solid to the middle', 'cooling.biscuit-time'] as const] : []),
   ];
