@@ -158,6 +158,42 @@ export const taperArea = defineFormula({
   compute: (x) => x.start * ((1 - x.end_share) * (1 - x.position / x.length) + x.end_share),
 });
 
+/** Area at the top of the sprue of a hot chamber, where the nozzle meets it. */
+export const sprueArea = defineFormula({
+  id: 'runner.sprue-area',
+  title: 'Area at the top of the sprue',
+  symbol: 'A_n',
+  inputs: {
+    area: { symbol: 'A_m', unit: 'mm2', meaning: 'runner area at the foot of the sprue', range: [1, 60000] },
+    ratio: { symbol: 'k', unit: '1', meaning: 'nozzle bore area over runner area', range: [1, 1.5] },
+  },
+  unit: 'mm2',
+  equation: 'k * A_m',
+  outside: 'extrapolate',
+  source: [],
+  status: 'practice',
+  accuracy: 'the area falls from the nozzle to the foot of the sprue; a common rule without a single source',
+  compute: ({ area, ratio }) => ratio * area,
+});
+
+/** Circle that the foot of a sprue covers in the parting plane: its spreader takes the middle. */
+export const sprueFoot = defineFormula({
+  id: 'runner.sprue-foot',
+  title: 'Foot of the sprue in the parting plane',
+  symbol: 'A_f',
+  inputs: {
+    area: { symbol: 'A_n', unit: 'mm2', meaning: 'area at the top of the sprue', range: [1, 60000] },
+    share: { symbol: 'q', unit: '1', meaning: 'foot over the area at the top', range: [1, 4] },
+  },
+  unit: 'cm2',
+  equation: 'q * A_n / 100',
+  outside: 'extrapolate',
+  source: [],
+  status: 'practice',
+  accuracy: 'a planning rule; sprue bush and spreader are chosen from what the shop has',
+  compute: ({ area, share }) => (share * area) / 100,
+});
+
 /** Area of the main runner over all gates of the shot. */
 export const mainRatio = defineFormula({
   id: 'runner.main-ratio',

@@ -159,15 +159,14 @@ export const nozzleDiameter = defineFormula({
   title: 'Least nozzle bore',
   symbol: 'd_n',
   inputs: {
-    cavities: { symbol: 'n', unit: '1', meaning: 'number of cavities', range: [1, 64] },
-    runner_area: { symbol: 'A_r', unit: 'mm2', meaning: 'runner area of one cavity', range: [1, 5000] },
+    runner_area: { symbol: 'A_r', unit: 'mm2', meaning: 'runner area at the foot of the sprue', range: [1, 60000] },
     ratio: { symbol: 'k', unit: '1', meaning: 'nozzle bore area over runner area', range: [1, 1.5] },
   },
   unit: 'mm',
-  equation: 'sqrt(4 * k * n * A_r / pi)',
+  equation: 'sqrt(4 * k * A_r / pi)',
   outside: 'extrapolate',
   source: [],
   status: 'practice',
   accuracy: 'the flow area falls from gooseneck to nozzle to sprue to runner to gate; a common rule without a single source',
-  compute: (x) => Math.sqrt((4 * x.ratio * x.cavities * x.runner_area) / Math.PI),
+  compute: (x) => Math.sqrt((4 * x.ratio * x.runner_area) / Math.PI),
 });

@@ -7,6 +7,7 @@ import type { CastingSet, Member } from '../case.ts';
 import { totalOf } from '../combine.ts';
 import type { Ledger } from '../ledger.ts';
 import { assumeMiddle } from '../planned.ts';
+import { fileSprue, SPRUE } from '../steps/runner-network/sprue.ts';
 import { sumOf } from '../sum.ts';
 
 const MAIN_RUN = 'main runner';
@@ -24,7 +25,8 @@ export function workSetRunner(ledger: Ledger, set: CastingSet): void {
     fileMain(ledger, set);
     const runs = [MAIN_RUN, ...set.members.flatMap(({ id }) => [runTo(id), gateRun(id)])];
     for (const run of runs) finish(ledger, run);
-    const all = (id: 'runner.segment-volume' | 'runner.segment-projected') => runs.map((run) => ledger.value(id, run));
+    const counted = [...fileSprue(ledger, MAIN_RUN), ...runs];
+    const all = (id: 'runner.segment-volume' | 'runner.segment-projected') => counted.map((run) => ledger.value(id, run));
     ledger.put(sumOf('runner.network-volume', 'Runner of the shot, run by run', 'cm3', all('runner.segment-volume') as Traced<'cm3'>[]));
     ledger.put(sumOf('runner.network-area', 'Projected area of the runner of the shot', 'cm2', all('runner.segment-projected') as Traced<'cm2'>[]));
   });
@@ -117,6 +119,6 @@ export function workSetSpeeds(ledger: Ledger, set: CastingSet): void {
   const speed = (run: string, flow: Traced<'l/s'>): void => {
     ledger.apply(segmentSpeed, { flow, count: ledger.value('runner.segment-count', run), area: ledger.value('runner.segment-area', run) }, { item: run });
   };
-  speed(MAIN_RUN, ledger.value('shot.flow'));
+  for (const run of [SPRUE, MAIN_RUN]) if (ledger.maybe('runner.segment-area', run) !== undefined) speed(run, ledger.value('shot.flow'));
   for (const { id } of set.members) for (const run of [runTo(id), gateRun(id)]) speed(run, ledger.value('set.flow', id));
 }

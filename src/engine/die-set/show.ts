@@ -121,7 +121,7 @@ export const runnerSection: Shown = {
         'Runs, from the feeder to the gates',
         ['Run', 'Number', 'Feeds', 'Area', 'Depth', 'Width', 'Length', 'Speed', 'Volume of all', 'Projected area of all'],
         runs.map((run) => [
-          ledger.values.get(`runner.segment-length[${run}]`)?.value === 0 ? `${run} (foot of the sprue)` : run,
+          ledger.values.get(`runner.segment-length[${run}]`)?.value === 0 ? `${run} (split at the foot of the sprue)` : run,
           cell(ledger, 'runner.segment-count', run),
           textCell(ledger, 'runner.segment-feeds', run),
           ...(['area', 'depth', 'width', 'length', 'speed', 'volume', 'projected'] as const).map((what) => cell(ledger, `runner.segment-${what}`, run)),

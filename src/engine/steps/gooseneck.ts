@@ -48,7 +48,8 @@ export const gooseneckStep: Step = {
           row(ledger, 'Plunger', 'gooseneck.plunger-area', 'machine.plunger', 'pot.plunger-speed'),
           row(ledger, 'Gooseneck channel, least', 'gooseneck.channel-area', 'gooseneck.channel-diameter', 'gooseneck.channel-speed'),
           row(ledger, 'Nozzle, least', 'gooseneck.nozzle-area', 'pot.nozzle-diameter', 'gooseneck.nozzle-speed'),
-          row(ledger, 'Runners', 'gooseneck.runner-area', undefined, 'gooseneck.runner-speed'),
+          row(ledger, 'Main runner, foot of the sprue', 'gooseneck.main-area', undefined, 'gooseneck.main-speed'),
+          row(ledger, 'Runners at the gates', 'gooseneck.runner-area', undefined, 'gooseneck.runner-speed'),
           row(ledger, 'Gates', 'pq2.gate-area', undefined, 'gate.velocity'),
         ],
       ),
@@ -102,6 +103,7 @@ function areas(ledger: Ledger): void {
   const sections = [
     [ledger.apply(boreArea, { diameter: channel }, { id: 'gooseneck.channel-area' }), 'gooseneck.channel-speed'],
     [ledger.apply(boreArea, { diameter: nozzle }, { id: 'gooseneck.nozzle-area' }), 'gooseneck.nozzle-speed'],
+    [ledger.put(ledger.value('runner.main-area').as('gooseneck.main-area')), 'gooseneck.main-speed'],
     [ledger.apply(shotArea, { cavities, area: ledger.value('runner.area') }, { id: 'gooseneck.runner-area' }), 'gooseneck.runner-speed'],
   ] as const;
   for (const [area, id] of sections) ledger.apply(flowSpeed, { flow, area }, { id });

@@ -61,7 +61,7 @@ function metal(ledger: Ledger, cold: boolean): void {
   const runner_volume = ledger.apply(runnerTotalVolume, { cavities, volume: ledger.value('runner.volume') });
   const biscuit_volume = cold
     ? ledger.value('sleeve.biscuit-volume')
-    : ledger.assume('sleeve.biscuit-volume', 0, 'cm3', { note: 'hot chamber: no biscuit; the sprue is counted in the runner', status: 'derived' });
+    : ledger.assume('sleeve.biscuit-volume', 0, 'cm3', { note: 'hot chamber: no biscuit; the sprue is a run of the runner', status: 'derived' });
   const volume = ledger.apply(shotVolume, {
     cavities,
     part_volume: ledger.value('part.volume'),
@@ -96,8 +96,7 @@ function sleeve(ledger: Ledger): void {
 function pot(ledger: Ledger): void {
   const family = ledger.alloy.family;
   ledger.put(ledger.value('fill.holding-temperature').as('pot.temperature', 'the pot is the holding furnace'));
-  const ratio = ledger.look('pot/nozzle', 'area_ratio', {}, 'pot.nozzle-ratio');
-  ledger.apply(nozzleDiameter, { cavities: ledger.value('machine.cavities'), runner_area: ledger.value('runner.area'), ratio });
+  ledger.apply(nozzleDiameter, { runner_area: ledger.value('runner.main-area'), ratio: ledger.value('pot.nozzle-ratio') });
   ledger.lookIfAny('pot/shot', 'fill_least', { family }, 'pot.fill-time-least');
   ledger.lookIfAny('pot/shot', 'fill_greatest', { family }, 'pot.fill-time-greatest');
 }

@@ -350,7 +350,7 @@ export const cases: readonly Case[] = [
   },
   {
     formula: 'pot.nozzle-diameter',
-    inputs: { cavities: 2, runner_area: 50, ratio: 1.1 },
+    inputs: { runner_area: 100, ratio: 1.1 },
     expected: 11.83,
     tolerance: { absolute: 0.005 },
     from: `${HAND}: sqrt(4 x 110 / pi)`,

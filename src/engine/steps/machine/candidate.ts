@@ -69,5 +69,6 @@ export function filePlunger(ledger: Ledger, plunger: Traced<'mm'>): void {
 function fileFeeder(ledger: Ledger): void {
   const plunger = ledger.value('machine.plunger');
   if (ledger.text('machine.chamber') === 'cold') ledger.put(plunger.as('clamp.feeder-diameter', 'the biscuit has the diameter of the plunger'));
-  else ledger.assume('clamp.feeder-diameter', 0, 'mm', { note: 'hot chamber: no biscuit; the sprue is counted in the runner share', status: 'derived' });
+  else
+    ledger.assume('clamp.feeder-diameter', 0, 'mm', { note: 'hot chamber: no biscuit; the foot of the sprue is counted with the runner', status: 'derived' });
 }

@@ -66,7 +66,7 @@ function show(ledger: Ledger): readonly Block[] {
       'Runs, from the feeder to the gate',
       ['Run', 'Number', 'Feeds', 'Area', 'At its end', 'Depth', 'Width', 'Length', 'Speed', 'Volume of all', 'Projected area of all'],
       runsOf(ledger).map((run) => [
-        ledger.values.get(`runner.segment-length[${run}]`)?.value === 0 ? `${run} (foot of the sprue)` : run,
+        ledger.values.get(`runner.segment-length[${run}]`)?.value === 0 ? `${run} (split at the foot of the sprue)` : run,
         column('runner.segment-count', run),
         textCell(ledger, 'runner.segment-feeds', run),
         ...['area', 'end', 'depth', 'width', 'length', 'speed', 'volume', 'projected'].map((what) => column(`runner.segment-${what}`, run)),

@@ -8,6 +8,7 @@ import { assumeMiddle } from '../../planned.ts';
 import { sumOf } from '../../sum.ts';
 import { GATE_RUN } from './feed.ts';
 import { type Split, splitsOf } from './splits.ts';
+import { fileSprue } from './sprue.ts';
 
 /** The run that begins at biscuit or sprue. */
 const MAIN_RUN = 'main runner';
@@ -43,13 +44,11 @@ export function workLayout(ledger: Ledger): void {
     );
     below = name;
   }
-  if (splits.length > 0 && ledger.text('machine.chamber') === 'hot')
-    ledger.setText('runner.segment-feeds', `sprue, ${ledger.text('runner.segment-feeds', MAIN_RUN)}`, { item: MAIN_RUN });
   const runs = [...names, cavityRun, GATE_RUN].filter((name, i, all) => all.indexOf(name) === i);
   counts(ledger, runs, splits);
   lengths(ledger, names, cavityRun, splits);
   for (const run of runs) finish(ledger, run);
-  totals(ledger, runs);
+  totals(ledger, [...fileSprue(ledger, MAIN_RUN), ...runs]);
 }
 
 /** What every layout needs: the falls of area, and the way from the feeder to the cavity. */

@@ -55,7 +55,7 @@ function solid(ledger: Ledger, { metal, steel, pressed }: Materials, wall: Trace
   return ledger.apply(solidificationTime, { wall, ...metal, ...steel, die_temperature: planned(ledger), interface: pressed }, { id });
 }
 
-/** The thickest run of the runner, cooled all round. A run without length is the foot of the sprue, which its spreader cools. */
+/** The thickest run of the runner, cooled all round. The sprue is a thin shell around its spreader, which cools it. */
 function runner(ledger: Ledger, materials: Materials): void {
   const run = thickestRun(ledger);
   ledger.setText('cooling.runner-run', run);
@@ -70,7 +70,7 @@ function runner(ledger: Ledger, materials: Materials): void {
 
 /** @throws Missing when the runner is not laid out. */
 function thickestRun(ledger: Ledger): string {
-  const long = ledger.items('runner.segment-length').filter((run) => ledger.value('runner.segment-length', run).value > 0);
+  const long = ledger.items('runner.segment-depth').filter((run) => ledger.value('runner.segment-length', run).value > 0);
   if (long.length === 0) throw new Missing('runner.segment-length');
   return long.reduce((a, b) => (ledger.value('runner.segment-depth', b).value > ledger.value('runner.segment-depth', a).value ? b : a));
 }
