@@ -168,6 +168,27 @@ export const overflowGateArea = defineFormula({
   compute: ({ gate_area, share }) => (gate_area * share) / 100,
 });
 
+/** Thickness of the overflow gates: the middle of their range, and more behind a thick gate. */
+export const overflowGateThickness = defineFormula({
+  id: 'overflow.gate-thickness',
+  title: 'Overflow gate thickness',
+  symbol: 'T_o',
+  inputs: {
+    least: { symbol: 'T_1', unit: 'mm', meaning: 'thinnest of the family', range: [0.2, 2] },
+    greatest: { symbol: 'T_2', unit: 'mm', meaning: 'thickest of the family', range: [0.2, 3] },
+    gate_thickness: { symbol: 'T_g', unit: 'mm', meaning: 'thickness of the gate', range: [0.2, 12] },
+    gate_share: { symbol: 'q', unit: '1', meaning: 'overflow gate over gate', range: [0.2, 1] },
+    thickest: { symbol: 'T_3', unit: 'mm', meaning: 'thickest of any alloy', range: [0.5, 3] },
+  },
+  unit: 'mm',
+  equation: 'max((T_1 + T_2) / 2, min(q * T_g, T_3))',
+  outside: 'extrapolate',
+  source: [],
+  status: 'practice',
+  accuracy: 'a planning rule; an overflow gate must break off and must not drain the cavity before it is full',
+  compute: (x) => Math.max((x.least + x.greatest) / 2, Math.min(x.gate_share * x.gate_thickness, x.thickest)),
+});
+
 /** Width of the gate of one overflow. */
 export const overflowGateWidth = defineFormula({
   id: 'overflow.gate-width',

@@ -3,12 +3,12 @@ import { formatQuantity } from '../../kernel/format.ts';
 import { Traced } from '../../kernel/traced.ts';
 import { atomisationIndex, flowVolume, gateArea, gateFlow, gateWidth, leastAtomisedVelocity } from '../../physics/gate.ts';
 import { drivenGateVelocity, flowMass, gateCount, greatestGateWidth, plannedThickness, plannedVelocity } from '../../physics/gate-plan.ts';
-import { overflowGateArea, overflowGateWidth } from '../../physics/overflow-plan.ts';
+import { overflowGateArea, overflowGateThickness, overflowGateWidth } from '../../physics/overflow-plan.ts';
 import { diePressure } from '../../physics/pq2.ts';
 import { workSetGates } from '../die-set/gates.ts';
 import type { FirstPlan, Ledger } from '../ledger.ts';
 import type { Cell } from '../plan.ts';
-import { assumeMiddle, assumeUsual, orPinned } from '../planned.ts';
+import { assumeUsual, orPinned } from '../planned.ts';
 import { type Step, tableBlock, textBlock, valuesBlock } from '../step.ts';
 import { showRunner, workRunner } from './runner.ts';
 
@@ -108,7 +108,7 @@ function thickness(ledger: Ledger): void {
     const greatest_share = ledger.look('gate/planned', 'wall_share_greatest', { family }, 'gate.wall-share-greatest');
     const share = vertical
       ? ledger.put(greatest_share.as('gate.wall-share', 'vertical shot: the thickest gate that still trims'))
-      : ledger.look('gate/planned', 'wall_share', { family }, 'gate.wall-share');
+      : ledger.look('gate/planned', useOf(ledger) === 'structural' ? 'wall_share_structural' : 'wall_share', { family }, 'gate.wall-share');
     const [table, axes, ends] = vertical
       ? (['squeeze/process', {}, ['gate_least', 'gate_greatest']] as const)
       : (['gate/thickness', { family }, ['least', 'greatest']] as const);
@@ -144,7 +144,14 @@ function overflowGates(ledger: Ledger): void {
   const area = ledger.apply(overflowGateArea, { gate_area: ledger.value('gate.area'), share });
   const least = ledger.look('overflow/gate', 'least', { family }, 'overflow.gate-thickness-least');
   const greatest = ledger.look('overflow/gate', 'greatest', { family }, 'overflow.gate-thickness-greatest');
-  ledger.apply(overflowGateWidth, { area, number, thickness: assumeMiddle(ledger, 'overflow.gate-thickness', least, greatest) });
+  const thickness = ledger.apply(overflowGateThickness, {
+    least,
+    greatest,
+    gate_thickness: ledger.value('gate.thickness'),
+    gate_share: ledger.look('overflow/gate', 'gate_share', { family }, 'overflow.gate-thickness-share'),
+    thickest: ledger.look('overflow/gate', 'thickest', { family }, 'overflow.gate-thickest'),
+  });
+  ledger.apply(overflowGateWidth, { area, number, thickness });
 }
 
 function pressure(ledger: Ledger): Traced<'MPa'> {

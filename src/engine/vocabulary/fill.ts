@@ -54,6 +54,8 @@ export const FILL_WORDS = {
   'overflow.gate-area': number('mm2', 'Overflow gate area of one cavity'),
   'overflow.gate-thickness-least': number('mm', 'Overflow gate thickness, least'),
   'overflow.gate-thickness-greatest': number('mm', 'Overflow gate thickness, greatest'),
+  'overflow.gate-thickness-share': number('1', 'Overflow gate thickness over gate thickness'),
+  'overflow.gate-thickest': number('mm', 'Overflow gate thickness, greatest of any alloy'),
   'overflow.gate-thickness': number('mm', 'Overflow gate thickness'),
   'overflow.gate-width': number('mm', 'Gate width of one overflow'),
 } as const;

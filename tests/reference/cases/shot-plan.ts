@@ -249,6 +249,27 @@ export const cases: readonly Case[] = [
     tolerance: exact,
     from: `${HAND}: 30 x 30 x 10 mm: 2 x 9 cm3 / (2 x 9 + 4 x 3 x 1 cm2) = 0.6 cm`,
   },
+  {
+    formula: 'overflow.gate-thickness',
+    inputs: { least: 0.5, greatest: 0.8, gate_thickness: 1, gate_share: 0.6, thickest: 1.5 },
+    expected: 0.65,
+    tolerance: exact,
+    from: `${HAND}: middle of 0.5 to 0.8, more than 0.6 x 1`,
+  },
+  {
+    formula: 'overflow.gate-thickness',
+    inputs: { least: 0.5, greatest: 0.8, gate_thickness: 2, gate_share: 0.6, thickest: 1.5 },
+    expected: 1.2,
+    tolerance: exact,
+    from: `${HAND}: 0.6 x 2`,
+  },
+  {
+    formula: 'overflow.gate-thickness',
+    inputs: { least: 0.5, greatest: 0.8, gate_thickness: 4, gate_share: 0.6, thickest: 1.5 },
+    expected: 1.5,
+    tolerance: exact,
+    from: `${HAND}: no thicker than 1.5 mm`,
+  },
   { formula: 'overflow.each', inputs: { volume: 60, number: 8 }, expected: 7.5, tolerance: exact, from: `${HAND}: 60 / 8` },
   ...(
     [
