@@ -28,7 +28,9 @@ describe('a lid in A380, followed by hand', () => {
   test('the face is two sides of the wall, the overflows, the runner and the end of the biscuit', () => {
     near(at('heat.casting-face'), (20 * 412) / 2.8);
     const plunger = at('machine.plunger');
-    near(at('heat.face-area'), at('heat.casting-face') + 2 * 268 * 0.15 + at('heat.runner-face') + (Math.PI * plunger ** 2) / 400);
+    const [each, number] = [at('overflow.area') / at('overflow.number'), at('overflow.number')];
+    const sides = (number * 4 * Math.sqrt(each) * at('overflow.depth')) / 10;
+    near(at('heat.face-area'), at('heat.casting-face') + 2 * at('overflow.area') + sides + at('heat.runner-face') + (Math.PI * plunger ** 2) / 400);
     near(at('heat.per-area'), (10000 * at('heat.die')) / at('heat.face-area'));
   });
   test('shares make 100 %, lines get what the others leave', () => {

@@ -69,7 +69,7 @@ describe('what a machine has beside it', () => {
   });
 
   test('a machine with a vacuum unit is found where one of the plant has it', () => {
-    const part = { ...LID, quality: 'use: structural' };
+    const part = { ...LID, quality: 'use: structural, cold_shut: some' };
     const plain = plan(BARE_PLANT, {}, part).text('machine.model');
     const other = machines('vacuum: true').replace(new RegExp(`(id: ${plain}\\n[^]*?)vacuum: true`), '$1vacuum: false');
     const ledger = plan(other, {}, part);

@@ -81,15 +81,16 @@ describe('several gates and cavities', () => {
   });
 
   const eight = workTo('runner-network', { ...LEVER, pinned: { 'machine.cavities': '8' } });
-  const runs = ['main runner', 'branch', 'second branch', 'cavity run', 'gate run'];
+  const runs = ['sprue', 'main runner', 'branch', 'second branch', 'cavity run', 'gate run'];
 
   test('eight cavities in two columns: three splits into two, all ways alike', () => {
     expect([figure(eight, 'die.columns'), figure(eight, 'die.rows')]).toEqual([2, 4]);
-    expect(runs.map((run) => of(eight, 'count', run))).toEqual([1, 2, 4, 8, 8 * figure(eight, 'gate.count')]);
+    expect(runs.map((run) => of(eight, 'count', run))).toEqual([1, 1, 2, 4, 8, 8 * figure(eight, 'gate.count')]);
     expect(figure(eight, 'runner.widest-split')).toBe(2);
   });
   test('the area of all runs together falls from stage to stage, so the metal gets faster', () => {
-    const total = runs.map((run) => of(eight, 'count', run) * of(eight, 'area', run));
+    expect(of(eight, 'area', 'sprue') / of(eight, 'area', 'main runner')).toBeCloseTo(1.1, 9);
+    const total = runs.slice(1).map((run) => of(eight, 'count', run) * of(eight, 'area', run));
     for (const [i, area] of total.entries()) if (i > 0) expect(area / (total[i - 1] as number)).toBeCloseTo(0.925, 9);
     const speeds = runs.map((run) => of(eight, 'speed', run));
     expect(speeds).toEqual([...speeds].sort((a, b) => a - b));

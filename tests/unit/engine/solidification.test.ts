@@ -40,7 +40,14 @@ describe('an aluminium lid in a cold chamber', () => {
   test('the section shows every time, and a figure of the wall', () => {
     const blocks = show(ledger);
     const table = blocks.find((block) => block.kind === 'table');
-    expect(table?.kind === 'table' && table.rows.map(([name]) => name)).toEqual(['Nominal wall', 'Thickest wall', 'Gate', 'Runner: main runner', 'Biscuit']);
+    expect(table?.kind === 'table' && table.rows.map(([name]) => name)).toEqual([
+      'Nominal wall',
+      'Thickest wall',
+      'Gate',
+      'Overflow',
+      'Runner: main runner',
+      'Biscuit',
+    ]);
     const drawn = blocks.find((block) => block.kind === 'figure');
     if (drawn?.kind !== 'figure' || drawn.form !== 'chart') throw new Error('no chart');
     for (const curve of drawn.curves) for (const point of curve.points) expect(point.every(Number.isFinite)).toBe(true);
