@@ -23,7 +23,7 @@ const COMMANDS: readonly { readonly name: string; readonly summary: string; read
   { name: 'calc', summary: 'work out one formula by hand', load: () => import('./commands/calc.ts') },
   {
     name: 'explain',
-    summary: 'a formula, rule, table, alloy, source or finding code; with a file, how its plan came to a value',
+    summary: 'a formula, rule, table, alloy, source, finding code or word of the trade; with a file, how its plan came to a value',
     load: () => import('./commands/explain.ts'),
   },
   { name: 'list', summary: 'what is built in', load: () => import('./commands/list.ts') },
