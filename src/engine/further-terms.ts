@@ -1,4 +1,10 @@
-import type { Term } from './terms.ts';
+/** A word of the trade that plans use without saying what it is. */
+export interface Term {
+  readonly term: string;
+  /** Other words under which the same entry is found. */
+  readonly also?: readonly string[];
+  readonly meaning: string;
+}
 
 /** Words that a plan uses here and there; its own table of words does without them. In alphabetical order. */
 export const FURTHER_TERMS: readonly Term[] = [

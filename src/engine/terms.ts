@@ -1,12 +1,6 @@
-import { FURTHER_TERMS } from './further-terms.ts';
+import { FURTHER_TERMS, type Term } from './further-terms.ts';
 
-/** A word of the trade that plans use without saying what it is. */
-export interface Term {
-  readonly term: string;
-  /** Other words under which the same entry is found. */
-  readonly also?: readonly string[];
-  readonly meaning: string;
-}
+export type { Term };
 
 /** The words that every plan explains at its end, for readers who are new to die casting, in alphabetical order; general knowledge of the trade, in words of our own. */
 export const TERMS: readonly Term[] = [
