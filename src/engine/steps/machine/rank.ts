@@ -84,6 +84,6 @@ function mostInReserve(ranking: Ranking, among: readonly Tried[], first: Tried):
 }
 
 /** Whether the machine has the pressure for the gates as they are planned; one that is not judged has no gates to judge. */
-function drivesGates({ trial }: Tried): boolean {
+export function drivesGates({ trial }: Tried): boolean {
   return (trial.maybe('pq2.machine-use')?.value ?? 0) <= WHOLE;
 }
