@@ -12,7 +12,7 @@ import { codeText, entriesText } from './report/explain-text.ts';
 import { FINDING_CODES } from './report/finding-codes.ts';
 import { inPlanText } from './report/in-plan-text.ts';
 import type { SheetName } from './report/sheet/names.ts';
-import { findAlloy } from './rulebook/alloys.ts';
+import { alloyHelp, findAlloy } from './rulebook/alloys.ts';
 import { RULE_CODES } from './rulebook/codes.ts';
 import type { HouseRules, Laid } from './rulebook/house.ts';
 import type { Alloy, Rulebook } from './rulebook/types.ts';
@@ -152,7 +152,7 @@ export function alloyOf(rulebook: Rulebook, { alloy }: Pick<PartSpec, 'alloy'>):
   const fault = (code: string, message: string, fix: string): { fault: Diagnostic } => ({ fault: { code, severity: 'error', message, fix, at: alloy.at } });
   if ('unknown' in search) {
     const near = search.suggestion === undefined ? '' : `; did you mean "${search.suggestion}"?`;
-    return fault('spec/unknown-alloy', `no alloy is called "${alloy.value}"${near}`, 'see "diewright list alloys"');
+    return fault('spec/unknown-alloy', `no alloy is called "${alloy.value}"${near}`, alloyHelp(rulebook, alloy.value));
   }
   const ids = search.ambiguous.map((candidate) => candidate.id);
   const message = search.near

@@ -13,10 +13,13 @@ export function wantsColour(flag: boolean | undefined, env: Io['env'], sink: Sin
   return sink.isTTY && term !== 'dumb';
 }
 
-/** The palette for a stream; undefined stands for no colour, and loads nothing. */
+/**
+ * The palette for a stream; undefined stands for no colour, and loads nothing. Yellow and cyan vanish on white, blue on
+ * black; what is taken here can be read on both.
+ */
 export async function paletteFor(flag: boolean | undefined, env: Io['env'], sink: Sink): Promise<Palette | undefined> {
   if (!wantsColour(flag, env, sink)) return undefined;
   const { Chalk } = await import('chalk');
   const chalk = new Chalk({ level: 1 });
-  return { severity: { error: chalk.red, warning: chalk.yellow, note: chalk.cyan }, strong: chalk.bold, faint: chalk.dim };
+  return { severity: { error: chalk.red, warning: chalk.magenta, note: chalk.bold }, strong: chalk.bold, faint: chalk.dim };
 }

@@ -1,6 +1,8 @@
 /** A stream that text goes to. */
 export interface Sink {
   readonly isTTY: boolean;
+  /** Columns of a terminal; undefined where the stream is none. */
+  readonly columns?: number | undefined;
   write(text: string): void;
 }
 
@@ -38,6 +40,12 @@ class StreamSink implements Sink {
 
   get isTTY(): boolean {
     return this.#opened().isTTY === true;
+  }
+
+  get columns(): number | undefined {
+    const { isTTY, columns } = this.#opened();
+    // A terminal that does not know its width says 0.
+    return isTTY === true && columns > 0 ? columns : undefined;
   }
 
   write(text: string): void {

@@ -3,6 +3,7 @@ import { type CommandModule, Context } from './context.ts';
 import { EXIT } from './exits.ts';
 import { BadInput } from './fault.ts';
 import type { Io } from './io.ts';
+import { usageFault } from './usage-fault.ts';
 import { VERSION } from './version.ts';
 
 /** The commands, each loaded when it is asked for; the others are known by their summary. */
@@ -22,7 +23,7 @@ const COMMANDS: readonly { readonly name: string; readonly summary: string; read
   { name: 'calc', summary: 'work out one formula by hand', load: () => import('./commands/calc.ts') },
   {
     name: 'explain',
-    summary: 'a formula, rule, table, alloy, source or finding code; with a file, how its plan came to a value',
+    summary: 'a formula, rule, table, alloy, source, finding code or word of the trade; with a file, how its plan came to a value',
     load: () => import('./commands/explain.ts'),
   },
   { name: 'list', summary: 'what is built in', load: () => import('./commands/list.ts') },
@@ -34,10 +35,12 @@ const EXIT_HELP = `
 Exit codes:
   ${EXIT.made}  done, no finding at or above the threshold
   ${EXIT.findings}  done, findings at or above the threshold
-  ${EXIT.badInput}  the command line, an input or rule data is wrong, or an output cannot be written
+  ${EXIT.badInput}  the command line, an input or rule data is wrong, or an output cannot
+     be written
   ${EXIT.fault}  a fault of the program itself
 
-Colour: --color and --no-color win over FORCE_COLOR, FORCE_COLOR over NO_COLOR, and both over what the terminal can do.`;
+Colour: --color and --no-color win over FORCE_COLOR, FORCE_COLOR over NO_COLOR,
+and both over what the terminal can do.`;
 
 /** Reads the arguments, runs the command they name and gives the exit code. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
@@ -58,6 +61,7 @@ export async function work(): Promise<void> {
 }
 
 async function build(program: Command, context: Context, argv: readonly string[]): Promise<void> {
+  const wanted = argv.find((word) => COMMANDS.some(({ name }) => name === word));
   const { io } = context;
   program
     .description('Works out casting plans for high-pressure die casting: every figure with its formula, its source and what it rests on.')
@@ -70,13 +74,19 @@ async function build(program: Command, context: Context, argv: readonly string[]
     .configureOutput({
       writeOut: (text) => io.out.write(text),
       writeErr: (text) => io.err.write(harmless(text)),
+      outputError: (text, write) =>
+        write(
+          usageFault(
+            text,
+            program.commands.find((command) => command.name() === wanted),
+          ),
+        ),
       getOutHasColors: () => false,
       getErrHasColors: () => false,
     })
     .showHelpAfterError('(--help shows what there is)')
     .addHelpText('after', EXIT_HELP)
     .exitOverride();
-  const wanted = argv.find((word) => COMMANDS.some(({ name }) => name === word));
   for (const { name, summary, load } of COMMANDS) {
     const command = program.command(name).description(summary);
     if (name === wanted) (await load()).define(command, context);

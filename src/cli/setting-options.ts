@@ -12,8 +12,10 @@ export interface CommonOptions extends SettingOptions {
 
 /** Where settings come from, for the help of commands that have them. */
 export const SETTINGS_HELP = `
-Settings come from the nearest of: an option, the environment (DIEWRIGHT_PLANT, DIEWRIGHT_RULES, DIEWRIGHT_FAIL_ON), the
-project file diewright.yaml (in the folder of the input or above it, up to the top of the repository), what is built in.`;
+Settings come from the nearest of: an option, the environment (DIEWRIGHT_PLANT,
+DIEWRIGHT_RULES, DIEWRIGHT_FAIL_ON), the project file diewright.yaml (in the
+folder of the input or above it, up to the top of the repository), what is built
+in.`;
 
 /** Adds --plant, --rules and --show-config, and --fail-on where findings end a run. */
 export function addSettingOptions(command: Command, also: { readonly failOn?: true } = {}): Command {

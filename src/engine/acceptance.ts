@@ -6,8 +6,11 @@ import type { Rulebook } from '../rulebook/types.ts';
 import type { Acceptance } from '../spec/index.ts';
 import { isPlantLimit } from './plant-limits.ts';
 
-/** Beginnings of the codes that say an input, a command line or a committed file is wrong: these are mended, not accepted. */
-const NEVER = /^(spec|file|set|cli|calc|check)\//;
+/**
+ * The codes that say an input, a command line or a committed file is wrong: these are mended, not accepted. Those of
+ * `--set` are named one by one, for limits on the set of castings of a die begin with the same word.
+ */
+const NEVER = /^(?:(?:spec|file|cli|calc|check)\/|set\/(?:form|value|unknown-field|unknown-item)$)/;
 
 /** Whether a finding of this code can be accepted: a finding of the plan, not a fault of what it was made from. */
 export function isAcceptable(code: string): boolean {

@@ -106,7 +106,12 @@ function readInputs(formula: Formula, given: CalculationRequest['given']): { num
       const dimension = dimensionOf(input.unit);
       const parsed = readQuantity(text, dimension, dimension === 'number' ? input.unit : undefined);
       if (parsed.ok) numbers[name] = inUnit(parsed.quantity, input.unit);
-      else diagnostics.push(fault(parsed.fault.code, `${name} (${input.meaning}): ${parsed.fault.message}`, parsed.fault.fix ?? `give it in ${input.unit}`));
+      else {
+        const others = unitsOf(dimension).filter((unit) => unit !== input.unit);
+        const withUnit = `write ${name}="${text.trim()} ${input.unit}"${others.length === 0 ? '' : `, or with another unit: ${orList(others)}`}`;
+        const fix = parsed.fault.code === 'bare-number' ? withUnit : (parsed.fault.fix ?? `give it in ${input.unit}`);
+        diagnostics.push(fault(parsed.fault.code, `${name} (${input.meaning}): ${parsed.fault.message}`, fix));
+      }
     }
   }
   for (const [name, input] of Object.entries(formula.inputs)) {

@@ -4,7 +4,7 @@ import { sourceKey } from '../kernel/status.ts';
 import { FORMULAS, formulaById } from '../physics/index.ts';
 import { findAlloy } from '../rulebook/alloys.ts';
 import type { Alloy, Caution, Choice, Limit, Origin, Rulebook, Source, Table } from '../rulebook/types.ts';
-import { findTerm, TERMS, type Term } from './terms.ts';
+import { ALL_TERMS, findTerm, type Term } from './terms.ts';
 import type { Word } from './vocabulary/define.ts';
 import { VOCABULARY, wordOf } from './vocabulary/index.ts';
 
@@ -17,7 +17,7 @@ export type Entry =
   | { readonly kind: 'caution'; readonly caution: Caution }
   | { readonly kind: 'table'; readonly table: Table }
   | { readonly kind: 'alloy'; readonly alloy: Alloy }
-  | { readonly kind: 'term'; readonly term: Term }
+  | { readonly kind: 'term'; readonly term: Term; readonly values: readonly string[] }
   | { readonly kind: 'source'; readonly source: Source; readonly citedBy: readonly string[] };
 
 /** Everything that an id names, or a designation for an alloy, or a word of the trade; empty when it names nothing. */
@@ -41,7 +41,7 @@ export function findEntries(rulebook: Rulebook, id: string): Entry[] {
   const source = own(rulebook.sources, id);
   if (source !== undefined) entries.push({ kind: 'source', source, citedBy: citedBy(rulebook, id) });
   const term = findTerm(id);
-  if (term !== undefined) entries.push({ kind: 'term', term });
+  if (term !== undefined) entries.push({ kind: 'term', term, values: valuesNaming(term) });
   return entries;
 }
 
@@ -56,10 +56,16 @@ export function nearIds(rulebook: Rulebook, id: string, further: readonly string
     ...Object.keys(rulebook.tables),
     ...Object.values(rulebook.alloys).flatMap((alloy) => [alloy.id, ...alloy.designations.map((d) => d.code)]),
     ...Object.keys(rulebook.sources),
-    ...TERMS.map(({ term }) => term),
+    ...ALL_TERMS.flatMap(({ term, also = [] }) => [term, ...also]),
     ...further,
   ]);
   return nearestWords(id, [...known]);
+}
+
+/** Ids of the plan values whose titles hold the word. */
+function valuesNaming({ term }: Term): string[] {
+  const word = term.toLowerCase();
+  return Object.entries(VOCABULARY as Readonly<Record<string, Word>>).flatMap(([id, { title }]) => (title.toLowerCase().includes(word) ? [id] : []));
 }
 
 function own<T>(record: Readonly<Record<string, T>>, id: string): T | undefined {

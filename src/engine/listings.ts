@@ -4,10 +4,11 @@ import { FORMULAS } from '../physics/index.ts';
 import type { Axis, Limit, Rulebook } from '../rulebook/types.ts';
 import type { PlantSpec } from '../spec/index.ts';
 import { hereInShort } from './changes.ts';
+import { ALL_TERMS } from './terms.ts';
 import type { Word } from './vocabulary/define.ts';
 import { VOCABULARY } from './vocabulary/index.ts';
 
-export const LISTINGS = ['alloys', 'machines', 'formulas', 'tables', 'rules', 'choices', 'values', 'sources'] as const;
+export const LISTINGS = ['alloys', 'machines', 'formulas', 'tables', 'rules', 'choices', 'values', 'terms', 'sources'] as const;
 export type ListingName = (typeof LISTINGS)[number];
 
 /** Named columns and one record a row. */
@@ -106,6 +107,10 @@ const BUILD: Readonly<Record<ListingName, Build>> = {
       unit: 'text' in word ? 'text' : word.unit,
       title: word.title,
     })),
+  }),
+  terms: () => ({
+    columns: ['term', 'meaning'],
+    rows: ALL_TERMS.map(({ term, also = [], meaning }) => ({ term, ...(also.length === 0 ? {} : { also }), meaning })),
   }),
   sources: ({ rulebook }) => ({
     columns: ['key', 'year', 'title'],

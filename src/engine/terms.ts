@@ -1,12 +1,8 @@
-/** A word of the trade that plans use without saying what it is. */
-export interface Term {
-  readonly term: string;
-  /** Other words under which the same entry is found. */
-  readonly also?: readonly string[];
-  readonly meaning: string;
-}
+import { FURTHER_TERMS, type Term } from './further-terms.ts';
 
-/** For readers who are new to die casting, in alphabetical order; general knowledge of the trade, in words of our own. */
+export type { Term };
+
+/** The words that every plan explains at its end, for readers who are new to die casting, in alphabetical order; general knowledge of the trade, in words of our own. */
 export const TERMS: readonly Term[] = [
   {
     term: 'angle pin',
@@ -51,37 +47,47 @@ export const TERMS: readonly Term[] = [
     meaning:
       'Thin slot through which metal enters the cavity from the runner, and where the casting is broken or trimmed off. Its land is the length of the thinnest part.',
   },
-  { term: 'gooseneck', also: ['pot'], meaning: 'Iron channel that stands in the melt of a hot-chamber machine and leads from the plunger to the nozzle.' },
+  { term: 'gooseneck', meaning: 'Iron channel that stands in the melt of a hot-chamber machine and leads from the plunger to the nozzle.' },
   { term: 'hot chamber', meaning: 'Machine whose plunger stands in the melt; fast, for zinc, lead, tin and smaller magnesium parts.' },
   {
     term: 'intensified pressure',
     meaning: 'Higher pressure that a cold-chamber machine puts on the metal once the cavity is full, to feed shrinkage and squeeze gas.',
   },
   { term: 'liquidus', meaning: 'Temperature above which an alloy is wholly liquid; below its solidus it is wholly solid.' },
-  { term: 'locking force', also: ['clamp'], meaning: 'Force with which the machine holds the die shut against the metal pressure.' },
+  { term: 'locking force', also: ['clamp', 'clamping force'], meaning: 'Force with which the machine holds the die shut against the metal pressure.' },
   { term: 'overflow', meaning: 'Pocket beside the cavity that takes the first, coldest metal with its oxide and air; trimmed off.' },
   { term: 'parting line', meaning: 'Line round the casting where the die halves meet.' },
   { term: 'pinned', meaning: 'Fixed by the engineer in the part file: the plan keeps the value and judges it like any other.' },
-  { term: 'plunger', also: ['tip'], meaning: 'Piston that pushes the metal into the die.' },
+  { term: 'plunger', also: ['tip', 'plunger tip'], meaning: 'Piston that pushes the metal into the die.' },
   { term: 'projected area', meaning: 'Area of casting, runner, overflows and biscuit seen along the die opening; metal pressure on it opens the die.' },
-  { term: 'runner', also: ['sprue'], meaning: 'Channel from biscuit (cold chamber) or sprue (hot chamber) to the gates.' },
+  { term: 'runner', meaning: 'Channel from biscuit (cold chamber) or sprue (hot chamber) to the gates.' },
   { term: 'shot', meaning: 'One filling of the die, and all the metal of it: castings, overflows, runner and biscuit.' },
   {
     term: 'sleeve fill',
-    also: ['sleeve'],
     meaning: 'Share of the shot sleeve, the tube that the plunger runs in, that the ladled metal takes; the rest is air that must get out.',
   },
   { term: 'slide', meaning: 'Die part that moves sideways and carries cores for what the die opening cannot form.' },
-  { term: 'slow shot and fast shot', meaning: 'The plunger first pushes slowly until metal stands at the gate, then fast to fill the cavity.' },
+  {
+    term: 'slow shot and fast shot',
+    also: ['slow shot', 'fast shot'],
+    meaning: 'The plunger first pushes slowly until metal stands at the gate, then fast to fill the cavity.',
+  },
   { term: 'soldering', meaning: 'Cast metal that sticks to the die steel, mostly where it is hot.' },
   { term: 'tie bars', meaning: 'Four bars that hold the platens of the machine together; the die must fit between them.' },
   { term: 'undercut', meaning: 'Shape that holds the casting in the die when it opens, unless a slide frees it first.' },
   { term: 'wedge lock', meaning: 'Sloping face that the closing die presses against a slide, so that the metal cannot push it back.' },
 ];
 
-/** The entry for a word, whatever its case, in the singular or with a plural s. */
+/** All words that `explain` knows and `list terms` shows, in alphabetical order. */
+export const ALL_TERMS: readonly Term[] = [...TERMS, ...FURTHER_TERMS].sort((a, b) => (a.term.toLowerCase() < b.term.toLowerCase() ? -1 : 1));
+
+/** The entry for a word, whatever its case and hyphens, in the singular or the plural. */
 export function findTerm(word: string): Term | undefined {
-  const wanted = word.trim().toLowerCase();
-  const names = new Set([wanted, wanted.replace(/s$/, ''), wanted.replace(/ies$/, 'y')]);
-  return TERMS.find(({ term, also = [] }) => [term, ...also].some((name) => names.has(name.toLowerCase())));
+  const wanted = new Set(forms(word));
+  return ALL_TERMS.find(({ term, also = [] }) => [term, ...also].some((name) => forms(name).some((form) => wanted.has(form))));
+}
+
+function forms(word: string): string[] {
+  const plain = word.trim().toLowerCase().replaceAll('-', ' ');
+  return [plain, plain.replace(/s$/, ''), plain.replace(/ies$/, 'y')];
 }

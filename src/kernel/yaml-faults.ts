@@ -198,7 +198,7 @@ function structureFault(error: YAMLError, others: readonly YAMLError[], text: st
   if (code === 'BLOCK_AS_IMPLICIT_KEY')
     return fault('a second colon with a space after it stands in this line', 'put the text in quotes, or begin the inner keys on a new line, indented further');
   if (code === 'BLOCK_IN_FLOW' || /^Missing ,/.test(message))
-    return fault('a comma or a closing bracket is missing', 'put a comma between the entries inside { } or [ ]');
+    return fault('a comma or a closing bracket is missing', 'put a comma between the entries inside { } or [ ]; a text that holds ": " stands in quotes');
   if (code === 'MULTILINE_IMPLICIT_KEY' || /^Implicit map keys/.test(message)) {
     return text[start] === '-'
       ? fault('the dash of a list entry needs a space after it', 'write "- " before the entry')

@@ -3,8 +3,8 @@ import { printable } from '../kernel/printable.ts';
 import { columnsOf } from './columns.ts';
 
 const TAB = 4;
-/** Columns of the whole frame, line number included. */
-const WIDTH = 80;
+/** Columns of the whole frame, line number included; two more stand before it, and a terminal has 80. */
+const WIDTH = 78;
 /** Of a long line, so many characters on either side of the place are looked at: more than a frame can show. */
 const REACH = 1000;
 

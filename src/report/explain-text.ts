@@ -7,6 +7,8 @@ import { hereText } from './here-text.ts';
 import { cautionText, choiceText, limitText, sourceText } from './rule-text.ts';
 import { tableText } from './table-text.ts';
 
+const MOST_VALUES = 5;
+
 /** What `explain` prints of each thing that an id names, with an empty line between; `changes` tell what is not as built in. */
 export function entriesText(entries: readonly Entry[], changes?: readonly Change[]): string {
   return entries.map((entry) => entryText(entry, changes)).join('\n');
@@ -37,10 +39,19 @@ function entryText(entry: Entry, changes: readonly Change[] | undefined): string
       return fieldsText(entry.term.term, [
         ['kind', 'word of the trade'],
         ['means', entry.term.meaning],
+        ['also', entry.term.also?.join(', ')],
+        ['in plans', valuesText(entry.term.term, entry.values)],
       ]);
     case 'source':
       return sourceText(entry.source, entry.citedBy);
   }
+}
+
+/** The first plan values that speak of a word, and how all of them are listed. */
+function valuesText(term: string, ids: readonly string[]): string | undefined {
+  if (ids.length === 0) return undefined;
+  const shown = ids.slice(0, MOST_VALUES).join(', ');
+  return ids.length <= MOST_VALUES ? shown : `${shown}, and ${ids.length - MOST_VALUES} more: diewright list values "${term}"`;
 }
 
 /** What `explain` prints of a finding code. */

@@ -1,7 +1,7 @@
 import { columnsOf, padTo, wrap } from './columns.ts';
 import { visible } from './visible.ts';
 
-const WIDTH = 100;
+const WIDTH = 80;
 
 /** A label and what stands beside it: prose is wrapped, a list of lines stands as it is, undefined or nothing is left out. */
 export type Field = readonly [label: string, text: string | readonly string[] | undefined];

@@ -5,7 +5,7 @@ import { type Palette, PLAIN } from './palette.ts';
 import { visible, visibleLine } from './visible.ts';
 import { ACCEPTED_WHERE, countFindings, isWholeFile, placeText } from './words.ts';
 
-const WIDTH = 100;
+const WIDTH = 80;
 
 /** A finding as the terminal shows it. */
 export interface ShownFinding {

@@ -39,3 +39,17 @@ export function findAlloy(rulebook: Rulebook, designation: string): AlloySearch 
   const suggestion = nearestWord(designation, known);
   return suggestion === undefined ? { unknown: true } : { unknown: true, suggestion };
 }
+
+/** What to write for a text that names no alloy: a family is no alloy, and a part is cast in one. */
+export function alloyHelp(rulebook: Rulebook, text: string): string {
+  const word = text
+    .trim()
+    .toLowerCase()
+    .replace(/^aluminum$/, 'aluminium');
+  const family = Object.values(rulebook.alloys).find((alloy) => alloy.family === word)?.family;
+  if (family !== undefined) return `name one alloy of the family; see "diewright list alloys ${family}"`;
+  const several = text.split(/,|;|\bor\b/).map((one) => one.trim());
+  if (several.length > 1 && several.every((one) => 'found' in findAlloy(rulebook, one)))
+    return `write one of them; to compare: diewright options FILE --alloys "${several.join(',')}"`;
+  return 'see "diewright list alloys"';
+}

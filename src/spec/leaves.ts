@@ -56,6 +56,10 @@ function readInto<U extends Unit>(text: string, limits: Bound<U>, bare: boolean,
   const { unit } = limits;
   if (text.length > LONGEST) return fail(ctx, text, 'not-a-quantity', `"${printable(text)}" is too long for a number and a unit`);
   if (text.trim() === '') return fail(ctx, text, 'not-a-quantity', 'the text is empty');
+  if (whole && /^\s*\+?\d{1,3}(\.\d{3})+\s*$/.test(text)) {
+    const digits = text.trim().replaceAll('.', '');
+    return fail(ctx, text, 'digit-grouping', `"${text.trim()}" may group digits with a point`, `write "${digits}", or leave out the point and what follows it`);
+  }
   const parsed = readQuantity(text, dimensionOf(unit), bare ? unit : undefined);
   if (!parsed.ok) {
     const { code, message, fix } = parsed.fault;

@@ -48,6 +48,9 @@ production: { per_year: 60000, life: 300000, hours_per_year: 4000 }
 # Findings that are accepted stay in the plan, with the reason, and do not fail a run; item may be left out.
 # accepted:
 #   - { code: hole/caution-depth, item: screws, reason: the core pins are kept as spares }
+
+# What is wrong in this file: diewright check FILE. Its plan: diewright plan FILE --format markdown=plan.md
+# What a word of it means: diewright explain WORD, such as draft
 `;
 
 export const STARTER_DIE = `# yaml-language-server: $schema=die.schema.json

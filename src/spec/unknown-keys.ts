@@ -3,6 +3,7 @@ import type { YamlPath } from '../kernel/located-yaml.ts';
 import { printable } from '../kernel/printable.ts';
 import { nearestWord, orList } from '../kernel/spelling.ts';
 import { dataAt, type Findings } from './findings.ts';
+import { otherWordFor } from './other-words.ts';
 import { schemaAt, unwrapped } from './salvage.ts';
 
 /** A mapping of more keys is no slip of spelling, and comparing them all would take long. */
@@ -59,7 +60,7 @@ export class UnknownKeys {
     const mapping = dataAt(this.findings.yaml.data, owner) as object;
     const absent = known.filter((word) => !Object.hasOwn(mapping, word));
     const letters = (word: string): string => [...word.toLowerCase()].sort().join('');
-    return nearestWord(key, absent) ?? absent.find((word) => letters(word) === letters(key)) ?? nearestWord(key, known);
+    return otherWordFor(key, absent) ?? nearestWord(key, absent) ?? absent.find((word) => letters(word) === letters(key)) ?? nearestWord(key, known);
   }
 
   #claim(path: YamlPath): void {

@@ -51,13 +51,14 @@ interface Output {
 }
 
 const HELP = `
-Each part is read and planned as "diewright plan" does it. A plan beside it (plan.json, plan.md, or NAME.plan.json and
-NAME.plan.md beside NAME.part.yaml) must be what the part gives today.
+Each part is read and planned as "diewright plan" does it. A plan beside it
+(plan.json, plan.md, or NAME.plan.json and NAME.plan.md beside NAME.part.yaml)
+must be what the part gives today.
 
 Examples:
   $ diewright check
-  $ diewright check parts --format text --format sarif=check.sarif --format junit=check.xml
-  $ diewright check "parts/**/*.part.yaml" --since origin/main --baseline known.yaml`;
+  $ diewright check parts --format text --format sarif=check.sarif
+  $ diewright check "parts/**/*.part.yaml" --since origin/main`;
 
 export function define(command: Command, context: Context): void {
   addSettingOptions(command, { failOn: true })

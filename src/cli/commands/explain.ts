@@ -8,7 +8,7 @@ import type { Surroundings } from '../settings.ts';
 
 export function define(command: Command, context: Context): void {
   command
-    .argument('<id>', 'a formula, limit, choice, caution, table, plan value, source or finding code, or any designation of an alloy')
+    .argument('<id>', 'a formula, limit, choice, caution, table, plan value, source or finding code, any designation of an alloy, or a word of the trade')
     .argument('[file]', 'a part or die description: how its plan came to the value, or how the limit came out; - reads standard input')
     .option('--set <path=value>', 'set a field before reading; may be repeated', collect)
     .addHelpText('after', '\nExample:\n  $ diewright explain clamp.locking-force cover.part.yaml')

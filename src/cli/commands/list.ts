@@ -17,7 +17,7 @@ export function define(command: Command, context: Context): void {
         what === 'machines' ? await surroundings.ground() : { rulebook: await surroundings.rulebook(await surroundings.settings()), plant: undefined };
       const { listing, diagnostics } = list(what, { rulebook, ...(plant === undefined ? {} : { plant }), ...(word === undefined ? {} : { filter: word }) });
       if (listing === undefined) throw new BadInput(diagnostics);
-      context.io.out.write(options.json === true ? listJson(listing) : listText(listing));
+      context.io.out.write(options.json === true ? listJson(listing) : listText(listing, context.io.out.columns));
     });
   addSettingOptions(command);
 }

@@ -31,7 +31,7 @@ export const MACHINE_WORDS = {
   'machine.tail-rod-diameter': number('mm', 'Tail rod diameter'),
   'machine.pressure-fill': number('MPa', 'Hydraulic pressure in the fill phase'),
   'machine.pressure-intensified': number('MPa', 'Hydraulic pressure, intensified'),
-  'machine.dry-shot-speed': number('m/s', 'Dry shot speed'),
+  'machine.dry-shot-speed': number('m/s', 'Dry-shot speed'),
   'machine.dry-cycle': number('s', 'Dry cycle'),
   'machine.circuits-given': text('Whether the core circuits of the machine are given'),
   'machine.core-circuits': number('1', 'Core circuits of the machine'),

@@ -66,7 +66,15 @@ export function words(): RootContent[] {
   const rows = TERMS.map(({ term, meaning }) => [[term], [meaning]]);
   return part('Words of the trade', [
     table(['Word', 'Meaning'], rows),
-    paragraph('Any id of this plan, such as ', code('sleeve.fill'), ', and any of these words can be looked up with ', code('diewright explain'), '.'),
+    paragraph(
+      'Any id of this plan, such as ',
+      code('sleeve.fill'),
+      ', and any of these words can be looked up with ',
+      code('diewright explain'),
+      '; ',
+      code('diewright list terms'),
+      ' has more words.',
+    ),
   ]);
 }
 

@@ -13,6 +13,7 @@ export const FIGURES: readonly BadInput[] = [
   part('digits grouped by commas', 'digit-grouping', ['volume: 412 cm3', 'volume: «1,412 cm3']),
   part('digits grouped by blanks', 'digit-grouping', ['per_year: 180000', 'per_year: «180 000']),
   part('digits grouped by underscores', 'digit-grouping', ['per_year: 180000', 'per_year: «180_000']),
+  part('digits grouped by a point', 'digit-grouping', ['per_year: 180000', 'per_year: «180.000']),
   part('digits grouped by a comma inside braces', 'digit-grouping', ['per_year: 180000', 'per_year: «180,000']),
   part('decimal comma', 'decimal-comma', ['mass: 1.12 kg', 'mass: «1,12 kg']),
   part('decimal comma inside braces', 'decimal-comma', ['diameter: 8.5 mm', 'diameter: «8,5 mm']),

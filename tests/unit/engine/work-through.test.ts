@@ -121,6 +121,23 @@ describe('a machine that cannot drive the usual gate velocity', () => {
     expect(codes(kept)).toContain('pq2/gate-area');
   });
 
+  test('of plungers that cost the same one that drives the gates goes before one with more in reserve', () => {
+    const text = `diewright: part/1
+part: { name: Lever }
+alloy: Zamak 5
+geometry:
+  volume: 6.4 cm3
+  envelope: [62 mm, 18 mm, 9 mm]
+  projected_area: { z: 7.5 cm2 }
+  wall: { least: 1.2 mm, nominal: 1.8 mm, greatest: 4 mm }
+quality: { finish: consumer }
+production: { per_year: 400000, life: 2000000, hours_per_year: 4000 }
+`;
+    const { plan: made } = planPart({ part: { name: 'lever.part.yaml', text }, rulebook, version: '0' });
+    expect(made === undefined ? [] : codes(made)).not.toContain('pq2/plunger');
+    expect(value(made as Plan, 'pq2.machine-use')).toBeLessThanOrEqual(100.0001);
+  });
+
   test('a machine that drives it leaves the velocity of the wall', () => {
     const made = plan('gearbox-housing');
     expect(made.values.has('gate.velocity-by-wall')).toBe(false);

@@ -3,7 +3,7 @@ import { Traced } from '../../../kernel/traced.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Decision } from '../../plan.ts';
 import type { Tried } from './evaluate.ts';
-import { rankedOf } from './rank.ts';
+import { drivesGates, rankedOf } from './rank.ts';
 import { rejectedMachines } from './rejected.ts';
 import type { Search } from './search.ts';
 
@@ -71,10 +71,19 @@ export function countBecause(ledger: Ledger, { fits, byCost, chosen }: Search): 
     : 'as many as a balanced layout and the machines of the plant allow; the yearly volume asks for more';
 }
 
-function plungerBecause({ fits, byCost, chosen }: Search): string {
+function plungerBecause({ fits, byCost, chosen, tried }: Search): string {
   if (!fits) return 'the plunger that comes nearest to what stopped it';
-  const most = byCost ? 'of the plungers that cost the same, the one with the most in reserve' : 'of the plungers that pass, the one with the most in reserve';
+  const weaker = drivesGates(chosen) && tried.some((one) => isSafer(one, chosen) && !drivesGates(one));
+  const those = `${byCost ? 'of the plungers that cost the same' : 'of the plungers that pass'}${weaker ? ' and drive the gates as planned' : ''}`;
+  const most = `${those}, the one with the most in reserve`;
   return chosen.waived.length === 0 ? most : `${most}; a limit is broken that none keeps on this machine`;
+}
+
+/** Another plunger of the same machine that passes too and has more in reserve. */
+function isSafer(one: Tried, chosen: Tried): boolean {
+  const { cavities, machine } = chosen.candidate;
+  const same = one.reached === 'done' && one.candidate.cavities === cavities && one.candidate.machine === machine;
+  return same && one.waived.length <= chosen.waived.length && (one.margin ?? 0) > (chosen.margin ?? 0) + 1e-9;
 }
 
 /** For the findings: what the machine shown fails, how many smaller ones the plant has, and what stopped the next of them. */

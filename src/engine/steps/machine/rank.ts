@@ -5,6 +5,9 @@ import type { Candidate } from './candidate.ts';
 import type { Tried } from './evaluate.ts';
 import type { Stop } from './stops.ts';
 
+/** All that a machine gives, in %, with room for rounding; as the limits of `pq2` have it. */
+const WHOLE = 100.0001;
+
 /** What of a candidate its rank hangs on. */
 export interface Ranked {
   readonly candidate: Pick<Candidate, 'cavities' | 'machine'>;
@@ -60,14 +63,27 @@ export function better(ranking: Ranking, a: Tried, b: Tried): number {
 
 /**
  * Of those that rank the same as the best, the one with the most in reserve; of those with as much, the better. What breaks
- * more than the best is not among them.
+ * more than the best is not among them. Where it would need larger gates, a plunger of the same machine that drives them as
+ * planned goes before it.
  */
 export function safest(ranking: Ranking, done: readonly Tried[], best: Tried): Tried {
   const bound = ranking.of(rankedOf(best)) * ranking.alike;
-  return done
-    .filter((one) => one.waived.length <= best.waived.length && ranking.of(rankedOf(one)) <= bound)
-    .reduce((a, b) => {
-      const more = (b.margin ?? 0) - (a.margin ?? 0);
-      return more > 1e-9 || (more > -1e-9 && better(ranking, b, a) < 0) ? b : a;
-    }, best);
+  const same = done.filter((one) => one.waived.length <= best.waived.length && ranking.of(rankedOf(one)) <= bound);
+  const chosen = mostInReserve(ranking, same, best);
+  if (drivesGates(chosen)) return chosen;
+  const { cavities, machine } = chosen.candidate;
+  const driving = same.filter((one) => one.candidate.cavities === cavities && one.candidate.machine === machine && drivesGates(one));
+  return driving[0] === undefined ? chosen : mostInReserve(ranking, driving, driving[0]);
+}
+
+function mostInReserve(ranking: Ranking, among: readonly Tried[], first: Tried): Tried {
+  return among.reduce((a, b) => {
+    const more = (b.margin ?? 0) - (a.margin ?? 0);
+    return more > 1e-9 || (more > -1e-9 && better(ranking, b, a) < 0) ? b : a;
+  }, first);
+}
+
+/** Whether the machine has the pressure for the gates as they are planned; one that is not judged has no gates to judge. */
+export function drivesGates({ trial }: Tried): boolean {
+  return (trial.maybe('pq2.machine-use')?.value ?? 0) <= WHOLE;
 }
