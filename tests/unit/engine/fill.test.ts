@@ -170,7 +170,8 @@ describe('what the plan makes of wall, finish, alloy and machine', () => {
   });
 
   test.each([
-    ['use: structural', 'no-finish'],
+    ['use: structural', 'usual-finish'],
+    ['use: structural, cold_shut: some', 'no-finish'],
     ['use: plated', 'best-finish'],
     ['use: structural, finish: superior', 'best-finish'],
     ['finish: utility', 'no-finish'],
