@@ -114,3 +114,61 @@ export const biscuitLeft = defineFormula({
   accuracy: 'the thinnest it can get; less is fed once the gate is frozen',
   compute: ({ biscuit, travel }) => biscuit - travel,
 });
+
+/** Hydraulic pressure of the fill phase at which its static pressure is no more than the die is planned and locked for. */
+export const loweredFillPressure = defineFormula({
+  id: 'intensification.lowered-pressure',
+  title: 'Hydraulic pressure of the fill phase that presses no harder than planned',
+  symbol: 'p_h2',
+  inputs: {
+    hydraulic: { symbol: 'p_h', unit: 'MPa', meaning: 'hydraulic pressure of the fill phase', range: [1, 40] },
+    planned: { symbol: 'p_int', unit: 'MPa', meaning: 'metal pressure planned', range: [1, 150] },
+    fill_pressure: { symbol: 'p_0', unit: 'MPa', meaning: 'static metal pressure of the fill phase', range: [1, 250] },
+  },
+  unit: 'MPa',
+  equation: 'p_h * min(1, p_int / p_0)',
+  outside: 'extrapolate',
+  source: ['KB-SHOT-PROFILE'],
+  status: 'derived',
+  accuracy: 'exact by the areas of cylinder and plunger',
+  compute: (x) => x.hydraulic * Math.min(1, x.planned / x.fill_pressure),
+});
+
+/** Metal pressure that is left at the planned flow when the accumulator is set that low. */
+export const loweredPressureLeft = defineFormula({
+  id: 'intensification.lowered-left',
+  title: 'Metal pressure at the planned flow, with the lowered hydraulic pressure',
+  symbol: 'p_q',
+  inputs: {
+    planned: { symbol: 'p_int', unit: 'MPa', meaning: 'metal pressure planned', range: [1, 150] },
+    fill_pressure: { symbol: 'p_0', unit: 'MPa', meaning: 'static metal pressure of the fill phase as the machine has it', range: [1, 250] },
+    flow: { symbol: 'Q', unit: 'l/s', meaning: 'planned flow', range: [0.05, 300] },
+    dry_flow: { symbol: 'Q_d', unit: 'l/s', meaning: 'dry-shot flow as the machine has it', range: [0.1, 500] },
+  },
+  unit: 'MPa',
+  equation: 'max(0, min(p_int, p_0) - p_0 * (Q / Q_d)^2)',
+  outside: 'extrapolate',
+  source: ['KB-SHOT-PROFILE'],
+  status: 'derived',
+  accuracy: 'the line of the machine shifted down: dry-shot flow falls with the root of the pressure, so the loss at a flow stays',
+  compute: (x) => Math.max(0, Math.min(x.planned, x.fill_pressure) - x.fill_pressure * (x.flow / x.dry_flow) ** 2),
+});
+
+/** Locking force that the static pressure of the fill phase asks for where it is above the pressure planned. */
+export const staticLockingForce = defineFormula({
+  id: 'intensification.static-force',
+  title: 'Locking force for the static pressure of the fill phase',
+  symbol: 'F_0',
+  inputs: {
+    force: { symbol: 'F_lock', unit: 'kN', meaning: 'locking force needed', range: [1, 200000] },
+    sizing: { symbol: 'p', unit: 'MPa', meaning: 'pressure that the clamp is sized on', range: [1, 250] },
+    fill_pressure: { symbol: 'p_0', unit: 'MPa', meaning: 'static metal pressure of the fill phase', range: [1, 250] },
+  },
+  unit: 'kN',
+  equation: 'F_lock * max(1, p_0 / p)',
+  outside: 'extrapolate',
+  source: ['KB-SHOT-PROFILE'],
+  status: 'derived',
+  accuracy: 'exact for the projected area and slides of the plan',
+  compute: (x) => x.force * Math.max(1, x.fill_pressure / x.sizing),
+});

@@ -6,6 +6,7 @@ export const KEY_FIGURES: readonly { readonly title: string; readonly id: string
     bounds: [
       ['rated', 'machine.locking-force'],
       ['use', 'clamp.use'],
+      ['for the fill phase as the machine has it', 'intensification.static-force'],
     ],
   },
   {

@@ -70,8 +70,19 @@ function clampPressure(ledger: Ledger, family: string): void {
   const fill = ledger.value('gate.die-pressure');
   const factor = ledger.look('clamp/spike', 'least', {}, 'clamp.spike-factor');
   const unbraked = ledger.look('clamp/spike', 'greatest', {}, 'clamp.spike-factor-unbraked');
-  const spike = ledger.apply(spikePressure, { fill_pressure: fill, factor }, { note: 'with the plunger braked before the cavity is full' });
-  ledger.apply(spikePressure, { fill_pressure: fill, factor: unbraked }, { id: 'clamp.spike-unbraked', note: 'what the clamp would see without braking' });
+  const spike = ledger.apply(
+    spikePressure,
+    { fill_pressure: fill, factor },
+    { note: 'the peak of the pressure that drives the gates, with the plunger braked before the cavity is full' },
+  );
+  ledger.apply(
+    spikePressure,
+    { fill_pressure: fill, factor: unbraked },
+    {
+      id: 'clamp.spike-unbraked',
+      note: 'the same peak without braking; at rest the fill phase presses with its static pressure, see the pressure after the fill',
+    },
+  );
   ledger.apply(sizingPressure, { intensified, spike });
 }
 

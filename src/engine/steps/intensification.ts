@@ -1,4 +1,14 @@
-import { biscuitLeft, feedTravel, feedVolume, gateForTime, gateFreeze, hydraulicPressure } from '../../physics/intensification.ts';
+import {
+  biscuitLeft,
+  feedTravel,
+  feedVolume,
+  gateForTime,
+  gateFreeze,
+  hydraulicPressure,
+  loweredFillPressure,
+  loweredPressureLeft,
+  staticLockingForce,
+} from '../../physics/intensification.ts';
 import { siliconShrinkage } from '../../physics/porosity-estimate.ts';
 import { staticPressure } from '../../physics/pq2.ts';
 import type { Ledger } from '../ledger.ts';
@@ -19,6 +29,7 @@ export const intensificationStep: Step = {
     const attempt = ledger.attempt.bind(ledger);
     const cold = ledger.text('machine.chamber') === 'cold';
     attempt('intensification.fill-pressure', 'Static metal pressure of the fill phase', () => fillPressure(ledger));
+    if (cold) attempt('intensification.lowered-pressure', 'Pressure of the fill phase against the one planned', () => lowered(ledger));
     if (cold) attempt('intensification.hydraulic-pressure', 'Setting of the intensifier', () => setting(ledger));
     attempt('intensification.gate-freeze-least', 'Freezing time of the gate', () => freezing(ledger));
     if (cold) attempt('intensification.rise-needed', 'Rise time', () => rise(ledger));
@@ -50,6 +61,17 @@ function fillPressure(ledger: Ledger): void {
     },
     { id: 'intensification.fill-pressure' },
   );
+}
+
+/** Above the planned pressure the fill phase presses harder than the intensifier should; then it is set lower, or the die is locked for it. */
+function lowered(ledger: Ledger): void {
+  const fill_pressure = ledger.value('intensification.fill-pressure');
+  const planned = ledger.value('clamp.pressure-reached');
+  if (fill_pressure.value <= planned.value) return;
+  ledger.apply(loweredFillPressure, { hydraulic: ledger.value('machine.pressure-fill'), planned, fill_pressure });
+  ledger.apply(staticLockingForce, { force: ledger.value('clamp.locking-force'), sizing: ledger.value('clamp.sizing-pressure'), fill_pressure });
+  const dry_flow = ledger.maybe('pq2.dry-flow');
+  if (dry_flow !== undefined) ledger.apply(loweredPressureLeft, { planned, fill_pressure, flow: ledger.value('shot.flow'), dry_flow });
 }
 
 function setting(ledger: Ledger): void {
@@ -138,6 +160,9 @@ function show(ledger: Ledger): readonly Block[] {
       'machine.metal-pressure',
       ...(cold ? (['intensification.hydraulic-pressure', 'machine.pressure-intensified'] as const) : []),
       'intensification.fill-pressure',
+      'intensification.lowered-pressure',
+      'intensification.lowered-left',
+      'intensification.static-force',
       ...(cold ? (['intensification.rise-needed', 'intensification.gate-for-slow'] as const) : (['intensification.gate-freeze-least'] as const)),
       'intensification.gate-freeze-greatest',
       'intensification.hold',

@@ -4,6 +4,9 @@ import { number, numberEach, rough, roughEach, text } from './define.ts';
 export const INTENSIFICATION_WORDS = {
   'intensification.pressure-least': number('MPa', 'Intensified metal pressure, published least'),
   'intensification.pressure-greatest': number('MPa', 'Intensified metal pressure, published greatest'),
+  'intensification.lowered-pressure': number('MPa', 'Hydraulic pressure of the fill phase that presses no harder than planned'),
+  'intensification.lowered-left': number('MPa', 'Metal pressure at the planned flow with it'),
+  'intensification.static-force': number('kN', 'Locking force for the static pressure of the fill phase'),
   'intensification.fill-pressure': number('MPa', 'Static metal pressure of the fill phase'),
   'intensification.hydraulic-pressure': number('MPa', 'Hydraulic pressure to set after the fill'),
   'intensification.gate-reference': number('mm', 'Gate thickness of the published freezing times'),

@@ -109,16 +109,26 @@ export const travelFilled = defineFormula({
   inputs: {
     gate_travel: GATE,
     cavities: { symbol: 'n', unit: '1', meaning: 'number of cavities', range: [1, 64] },
-    volume: { symbol: 'V', unit: 'cm3', meaning: 'flow volume of one cavity, liquid', range: [0.1, 100000] },
+    volume: { symbol: 'V', unit: 'cm3', meaning: 'volume of one casting', range: [0.1, 100000] },
+    overflows: { symbol: 'V_o', unit: 'cm3', meaning: 'volume of its overflows', range: [0, 10000], domain: 'not-negative', default: 0 },
+    shrink: {
+      symbol: 's',
+      unit: '%',
+      meaning: 'shrink allowance, by which the die is larger than the casting',
+      range: [0, 2],
+      domain: 'not-negative',
+      default: 0,
+    },
     diameter: { symbol: 'D', unit: 'mm', meaning: 'plunger diameter', range: [30, 250] },
   },
   unit: 'mm',
-  equation: 'x_gate + 4000 * n * V / (pi * D^2)',
+  equation: 'x_gate + 4000 * n * (V + V_o) * (1 + s / 100)^3 / (pi * D^2)',
   outside: 'extrapolate',
   source: ['KB-SHOT-PROFILE'],
   status: 'derived',
-  accuracy: 'exact volume balance with the liquid that goes through the gates, as good as the poured volume',
-  compute: (x) => x.gate_travel + (4000 * x.cavities * x.volume) / (Math.PI * x.diameter ** 2),
+  accuracy:
+    'exact volume balance, as good as the poured volume: cavities are full when their own volume has gone in. What freezes meanwhile shrinks and lets about one per cent more in; the rest of the liquid follows while the casting is fed',
+  compute: (x) => x.gate_travel + (4000 * x.cavities * (x.volume + x.overflows) * (1 + x.shrink / 100) ** 3) / (Math.PI * x.diameter ** 2),
 });
 
 /** Plunger travel at which braking begins. */

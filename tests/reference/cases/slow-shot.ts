@@ -218,6 +218,13 @@ export const cases: readonly Case[] = [
     from: EXAMPLE,
   },
   {
+    formula: 'slow-shot.travel-filled',
+    inputs: { gate_travel: 229.5, cavities: 1, volume: 500, overflows: 60, shrink: 0.6, diameter: 70 },
+    expected: 377.6,
+    tolerance: { absolute: 0.06 },
+    from: `${EXAMPLE}; the die larger than the casting by 0.6 %`,
+  },
+  {
     formula: 'slow-shot.travel-brake',
     inputs: { filled_travel: 375, distance: 12.5 },
     expected: 362.5,

@@ -60,7 +60,8 @@ describe('sleeve of 70 x 400 mm, 52.37 % full, worked by hand', () => {
     ['slow-shot.fast-acceleration', 150, 1e-9],
     ['slow-shot.change-over', 201.95, 0.05],
     ['slow-shot.travel-fast', 229.5, 0.05],
-    ['slow-shot.travel-filled', 375.0, 0.05],
+    // The die is 0.6 % larger than the casting: 560 x 1.018 = 570.1 cm3 on 38.48 cm2 behind the gate.
+    ['slow-shot.travel-filled', 377.65, 0.05],
     ['slow-shot.travel-end', 375, 1e-9],
     // 2 + 0.0048 x 806.2 s; between 30 and 75 % fill, 50 to 20 K: 35.1 K at 52.37 %.
     ['slow-shot.ladle-time', 5.87, 0.005],
@@ -73,8 +74,8 @@ describe('sleeve of 70 x 400 mm, 52.37 % full, worked by hand', () => {
     ['slow-shot.time-ramp', 68.2, 0.2],
     ['slow-shot.time-steady', 195, 0.5],
     ['slow-shot.time', 0.847, 0.001],
-    // 145.5 mm, the last 12.5 of them at a mean of 1.68 m/s: 133 / 2.91 + 12.5 / 1.6825 = 53.1 ms.
-    ['slow-shot.fill-duration', 53.1, 0.1],
+    // 148.15 mm, the last 12.5 of them at a mean of 1.68 m/s: 135.65 / 2.91 + 12.5 / 1.6825 = 54.0 ms.
+    ['slow-shot.fill-duration', 54.04, 0.1],
   ] as const)('%s is %d', (id, expected, tolerance) => {
     expect(Math.abs(figure(ledger, id) - expected)).toBeLessThanOrEqual(tolerance);
   });
@@ -172,8 +173,8 @@ describe('limits', () => {
     expect(own(pinned({ 'fill.time': `${(0.85 * longest).toFixed(3)} ms` }))).not.toContain('slow-shot/fill-duration');
   });
   test('a plunger that is braked before it has reached its speed: told as a limit, with no time of a phase that is not there', () => {
-    // 100 cm3 fill within 26 mm behind the gate at 229.5 mm, and the ramp to 6 m/s takes 67 mm at 267 m/s2.
-    const ledger = pinned({ 'sleeve.fast-speed': '6 m/s', 'gate.flow-volume': '100 cm3' });
+    // 40 cm3 with 60 of overflows fill within 26 mm behind the gate, and the ramp to 6 m/s takes 67 mm at 267 m/s2.
+    const ledger = workTo('slow-shot', { ...EXAMPLE, volume: 40, pinned: { ...PINS, 'sleeve.fast-speed': '6 m/s' } }, PLANT);
     expect(own(ledger)).toContain('slow-shot/fast-reached');
     expect(figure(ledger, 'slow-shot.travel-fast')).toBeGreaterThan(figure(ledger, 'slow-shot.travel-brake'));
     expect(ledger.maybe('slow-shot.time-fast')).toBeUndefined();

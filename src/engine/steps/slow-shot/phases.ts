@@ -82,10 +82,13 @@ export function fastPhase(ledger: Ledger): void {
   const fast_travel = ledger.apply(travelFast, { change_over, slow_speed, fast_speed, acceleration: rate });
   ledger.apply(phaseTime, { travel_from: change_over, travel_to: fast_travel, speed_from: slow_speed, speed_to: fast_speed }, { id: 'slow-shot.time-change' });
   const gate_speed = ledger.apply(speedAtGate, { gate_travel, change_over, slow_speed, fast_speed, acceleration: rate });
+  const shrink = ledger.maybe('alloy.shrink-allowance');
   const filled_travel = ledger.apply(travelFilled, {
     gate_travel,
     cavities: ledger.value('machine.cavities'),
-    volume: ledger.value('gate.flow-volume'),
+    volume: ledger.value('part.volume'),
+    overflows: ledger.value('overflow.volume'),
+    ...(shrink === undefined ? {} : { shrink }),
     diameter: ledger.value('machine.plunger'),
   });
   ledger.apply(travelEnd, { length: ledger.value('machine.sleeve-length'), biscuit: ledger.value('sleeve.biscuit-thickness') });
