@@ -20,6 +20,43 @@ export const bottomDiameter = defineFormula({
   compute: ({ diameter, taper }) => diameter - taper,
 });
 
+/** Diameter of the core at the mouth of a hole that is machined to its size afterwards. */
+export const coreMouth = defineFormula({
+  id: 'hole.core-mouth',
+  title: 'Diameter of the core at the mouth of a machined hole',
+  symbol: 'd_c',
+  inputs: {
+    diameter: DIAMETER,
+    stock: { symbol: 's', unit: 'mm', meaning: 'stock to be cut, per side', range: [0, 5], domain: 'not-negative' },
+  },
+  unit: 'mm',
+  equation: 'd - 2 * s',
+  requires: [{ text: 'less stock than half the diameter', holds: ({ diameter, stock }) => 2 * stock < diameter }],
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact where the stock is left at the mouth',
+  compute: ({ diameter, stock }) => diameter - 2 * stock,
+});
+
+/** What a tool cuts at the bottom of a machined hole, per side: the stock, and the draft of the core on top. */
+export const stockAtFoot = defineFormula({
+  id: 'hole.stock-foot',
+  title: 'Cut at the bottom of a machined hole, per side',
+  symbol: 's_f',
+  inputs: {
+    stock: { symbol: 's', unit: 'mm', meaning: 'stock at the mouth, per side', range: [0, 5], domain: 'not-negative' },
+    taper: { symbol: 'D', unit: 'mm', meaning: 'draft distance of the hole, on the diameter', range: [0, 10], domain: 'not-negative' },
+  },
+  unit: 'mm',
+  equation: 's + D / 2',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact for the standard draft; a core with less draft leaves less to cut',
+  compute: ({ stock, taper }) => stock + taper / 2,
+});
+
 /** Depth of a cored hole as a multiple of its diameter, for diameters beyond the depth tables. */
 export const depthByRatio = defineFormula({
   id: 'hole.depth-by-ratio',

@@ -42,6 +42,8 @@ export const DESIGN_WORDS = {
   'hole.reach': textEach('Depth class of the core'),
   'hole.tapped': textEach('Whether the hole is threaded, and too narrow for its tap as cored'),
   'hole.making': textEach('How the hole is made'),
+  'hole.core-mouth': numberEach('mm', 'Core at the mouth of a hole that is machined'),
+  'hole.stock-foot': numberEach('mm', 'Cut at the bottom of a machined hole, per side'),
   'hole.bottom-diameter': numberEach('mm', 'Diameter at the bottom after draft'),
   'hole.edge-share-least': number('1', 'Metal beside a hole over its depth, least'),
   'hole.edge-share-advised': number('1', 'Metal beside a hole over its depth, advised'),

@@ -108,6 +108,25 @@ export const lineField = defineFormula({
   compute: ({ block, steel, rest, depth }) => block - 2 * steel - rest + 2 * depth,
 });
 
+/** Distance from line to line when the lines that the heat asks for are spread over the field. */
+export const laidPitch = defineFormula({
+  id: 'cooling.laid-pitch',
+  title: 'Pitch of the lines as laid',
+  symbol: 'w_l',
+  inputs: {
+    pitch: { symbol: 'w', unit: 'mm', meaning: 'pitch of a full row', range: [10, 100] },
+    field: { symbol: 'A', unit: 'mm', meaning: 'width of the field across the lines', range: [10, 3000] },
+    lines: { symbol: 'N', unit: '1', meaning: 'lines laid in the half', range: [1, 200] },
+  },
+  unit: 'mm',
+  equation: 'max(w, A / N)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'evenly spread; lines are led to where the heat is, under thick spots, gate and runner',
+  compute: ({ pitch, field, lines }) => Math.max(pitch, field / lines),
+});
+
 /** Lines of a pitch that fit side by side under the field in one die half. */
 export const linesThatFit = defineFormula({
   id: 'cooling.lines-fit',

@@ -179,6 +179,20 @@ export const cases: readonly Case[] = [
     `${ROUTE}: limit of a short thick pin`,
   ),
   {
+    formula: 'cooling.laid-pitch',
+    inputs: { pitch: 26.25, field: 318.3, lines: 3 },
+    expected: 106.1,
+    tolerance: { absolute: 1e-9 },
+    from: 'derived, worked by hand: 318.3 / 3',
+  },
+  {
+    formula: 'cooling.laid-pitch',
+    inputs: { pitch: 35, field: 200, lines: 12 },
+    expected: 35,
+    tolerance: { absolute: 1e-9 },
+    from: 'limiting case: a full row, with more lines beside the cavity',
+  },
+  {
     formula: 'cooling.closest-pitch',
     inputs: { diameter: 10, depth: 15, diameter_least: 2.5, depth_least: 1.5 },
     expected: 25,

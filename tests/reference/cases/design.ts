@@ -7,6 +7,20 @@ const EXPANSION = 'derived, worked by hand with the expansions per degree Fahren
 
 export const cases: readonly Case[] = [
   {
+    formula: 'hole.core-mouth',
+    inputs: { diameter: 44, stock: 0.5 },
+    expected: 43,
+    tolerance: { relative: 1e-12 },
+    from: 'derived, worked by hand: half a millimetre a side',
+  },
+  {
+    formula: 'hole.stock-foot',
+    inputs: { stock: 0.5, taper: 1.4 },
+    expected: 1.2,
+    tolerance: { relative: 1e-12 },
+    from: 'derived, worked by hand: 0.5 mm and half of 1.4 mm',
+  },
+  {
     formula: 'tolerance.linear',
     inputs: { dimension: 127, base: 0.25, step: 0.025 },
     expected: 0.35,

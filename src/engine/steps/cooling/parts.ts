@@ -1,4 +1,5 @@
 import type { Traced } from '../../../kernel/traced.ts';
+import { laidPitch } from '../../../physics/cooling/lines.ts';
 import { halfShare, laidLength, lengthNeeded, linesLaid, linesNeeded, linesWorth, slideShare, totalConductance } from '../../../physics/cooling/plan.ts';
 import { cycleLeast } from '../../../physics/cooling/running.ts';
 import { heatShare, rateShare } from '../../../physics/heat-plan.ts';
@@ -63,6 +64,11 @@ export function fileLines(ledger: Ledger): void {
       ledger.apply(laidLength, { lines, each }, { id: 'cooling.length-laid', item });
     } else ledger.put(needed.as(`cooling.length-laid[${item}]`, 'drilled or with bubblers, to follow the slide'));
   }
+  ledger.apply(laidPitch, {
+    pitch: ledger.value('cooling.pitch'),
+    field: ledger.value('cooling.field-across'),
+    lines: ledger.value('cooling.lines', 'ejector half'),
+  });
   const laid = cooledParts(ledger).map((item) => ledger.value('cooling.length-laid', item));
   ledger.put(sumOf('cooling.length', 'Length of all lines', 'm', laid));
   const worth = HALVES.map((item) => ledger.value('cooling.lines-worth', item)).reduce((a, b) => (b.value < a.value ? b : a));

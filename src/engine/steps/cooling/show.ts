@@ -33,6 +33,7 @@ export function show(ledger: Ledger): readonly Block[] {
       'cooling.pitch',
       'cooling.line-length',
       'cooling.lines-fit',
+      'cooling.laid-pitch',
       'cooling.row-shape-factor',
     ]),
     ...flow(ledger),

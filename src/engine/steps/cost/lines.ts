@@ -60,10 +60,11 @@ const shared = (ledger: Ledger) => ({ cavities: ledger.value('machine.cavities')
 export function workFeatures(ledger: Ledger): void {
   const { machining, holes, dimensions } = ledger.part;
   const cut = holes.filter(({ id, thread }) => thread !== undefined || (ledger.texts.get(`hole.making[${id}]`) ?? 'cored as cast') !== 'cored as cast');
+  const faces = machining.filter(({ id }) => !holes.some((hole) => hole.id === id));
   const counts = cut.map(({ id }) => ledger.value('hole.count', id));
   const missed = dimensions.filter(({ id }) => ledger.texts.get(`tolerance.verdict[${id}]`) === 'machine it');
-  const features = counts.reduce((sum, count) => sum + count.value, machining.length + missed.length);
-  const note = 'faces with machining stock, holes drilled, reamed or threaded, dimensions that no casting holds';
+  const features = counts.reduce((sum, count) => sum + count.value, faces.length + missed.length);
+  const note = 'faces with machining stock, holes drilled, reamed, machined or threaded, dimensions that no casting holds';
   ledger.put(Traced.choice('cost.machining-features', features, '1', { note, status: 'derived', parents: counts }));
 }
 

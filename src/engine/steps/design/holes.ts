@@ -1,5 +1,5 @@
 import { Traced } from '../../../kernel/traced.ts';
-import { bottomDiameter, coreDepth, depthByRatio, edgeDistance } from '../../../physics/hole.ts';
+import { bottomDiameter, coreDepth, coreMouth, depthByRatio, edgeDistance, stockAtFoot } from '../../../physics/hole.ts';
 import { linearTolerance } from '../../../physics/tolerance.ts';
 import type { HoleSpec } from '../../../spec/index.ts';
 import { choose } from '../../choose.ts';
@@ -68,17 +68,29 @@ export function reviewHoles(ledger: Ledger): void {
       ledger.apply(edgeDistance, { share: ledger.value('hole.edge-share-advised'), depth }, { id: 'hole.edge-advised', item });
     });
     const taper = ledger.maybe('draft.hole-taper', item);
-    if (taper !== undefined) ledger.apply(bottomDiameter, { diameter: ledger.value('hole.diameter', item), taper }, { item });
+    if (taper !== undefined) fileCore(ledger, item, taper);
     reviewThread(ledger, hole);
     reviewFit(ledger, hole);
     ledger.attempt(`hole.making[${item}]`, `Making of hole ${item}`, () => choose(ledger, 'hole.making', item));
   }
 }
 
+/** The hole that the core leaves; one that is machined has its stock at the mouth, and the draft on top of it at the bottom. */
+function fileCore(ledger: Ledger, item: string, taper: Traced<'mm'>): void {
+  const drawn = ledger.value('hole.diameter', item);
+  const stock = stockOf(ledger, item);
+  const diameter = stock === undefined ? drawn : ledger.apply(coreMouth, { diameter: drawn, stock }, { item });
+  ledger.apply(bottomDiameter, { diameter, taper }, { item });
+  if (stock !== undefined) ledger.apply(stockAtFoot, { stock, taper }, { item });
+}
+
+/** Stock of the machining that is listed under the name of a hole: the hole is then cut to its size and tolerance. */
+const stockOf = (ledger: Ledger, item: string): Traced<'mm'> | undefined => ledger.maybe('machining.stock', item);
+
 /** The tolerance asked on a hole against what a core holds at the mouth of the hole; draft comes on top. */
 function reviewFit(ledger: Ledger, hole: HoleSpec): void {
   const item = hole.id;
-  ledger.setText('tolerance.hole-verdict', 'not asked', { item, at: hole.at });
+  ledger.setText('tolerance.hole-verdict', stockOf(ledger, item) === undefined ? 'not asked' : 'machined', { item, at: hole.at });
   if (hole.tolerance === undefined) return;
   ledger.attempt(`tolerance.hole-verdict[${item}]`, `Tolerance of hole ${item}`, () => {
     const dimension = ledger.value('hole.diameter', item);
@@ -86,6 +98,6 @@ function reviewFit(ledger: Ledger, hole: HoleSpec): void {
     const precision = { dimension, base: ledger.value('tolerance.base-precision'), step: ledger.value('tolerance.step-precision') };
     ledger.apply(linearTolerance, standard, { id: 'tolerance.hole-standard', item });
     ledger.apply(linearTolerance, precision, { id: 'tolerance.hole-precision', item });
-    choose(ledger, 'tolerance.hole-verdict', item);
+    if (stockOf(ledger, item) === undefined) choose(ledger, 'tolerance.hole-verdict', item);
   });
 }

@@ -107,6 +107,20 @@ function showHoles(ledger: Ledger): Block[] {
       ]),
     ),
     ...tableBlock(
+      'Cores of machined holes',
+      ['Hole', 'Finished', 'Stock at the mouth', 'Core at the mouth', 'Core at the bottom', 'Cut at the bottom, per side'],
+      holes
+        .filter(({ id }) => ledger.values.has(`hole.core-mouth[${id}]`))
+        .map(({ id }) => [
+          id,
+          cell(ledger, 'hole.diameter', id),
+          cell(ledger, 'machining.stock', id),
+          cell(ledger, 'hole.core-mouth', id),
+          cell(ledger, 'hole.bottom-diameter', id),
+          cell(ledger, 'hole.stock-foot', id),
+        ]),
+    ),
+    ...tableBlock(
       'Threads',
       [
         'Hole',

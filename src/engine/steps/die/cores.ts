@@ -47,5 +47,5 @@ export function workCoreStrength(ledger: Ledger): void {
 export function workLineRoom(ledger: Ledger): void {
   const steel = ledger.look('die/block', 'line_to_hole_least', {}, 'die.line-steel');
   ledger.look('die/block', 'line_to_hole_greatest', {}, 'die.line-steel-greatest');
-  ledger.apply(lineRoom, { pitch: ledger.value('cooling.pitch'), diameter: ledger.value('cooling.line-diameter'), steel });
+  ledger.apply(lineRoom, { pitch: ledger.value('cooling.laid-pitch'), diameter: ledger.value('cooling.line-diameter'), steel });
 }

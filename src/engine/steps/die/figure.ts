@@ -76,9 +76,9 @@ function slideShapes({ cavities, inner, outer }: Face): Shape[] {
   );
 }
 
-/** As many lines as the ejector half has, at their pitch about the middle of the castings, along the longer side of their field. */
+/** As many lines as the ejector half has, spread over the field of the castings, along its longer side. */
 function coolingLines(ledger: Ledger, { die, insert }: Face): Shape[] {
-  const pitch = ledger.maybe('cooling.pitch')?.value;
+  const pitch = ledger.maybe('cooling.laid-pitch')?.value;
   const count = ledger.maybe('cooling.lines', 'ejector half')?.value;
   if (pitch === undefined || count === undefined) return [];
   const level = insert.width >= insert.height;

@@ -8,6 +8,7 @@ const WHEN: Readonly<Record<string, string>> = {
   precision: 'first castings, then every hour',
   'machine it': 'after machining, as the machining needs it',
   ream: 'after reaming, as the reamer needs it',
+  machined: 'after machining, as the tool needs it',
   'not asked': 'first castings',
 };
 const FIRST = 'first castings, after a stop and after a change of setting';

@@ -16,7 +16,10 @@ export function showMachining(ledger: Ledger): Block[] {
 }
 
 function faces(ledger: Ledger): Cell[][] {
-  return ledger.part.machining.map(({ id }): Cell[] => [id, 'machined to size', '–', cell(ledger, 'machining.stock', id), '–']);
+  const holed = new Set(ledger.part.holes.map(({ id }) => id));
+  return ledger.part.machining
+    .filter(({ id }) => !holed.has(id))
+    .map(({ id }): Cell[] => [id, 'machined to size', '–', cell(ledger, 'machining.stock', id), '–']);
 }
 
 function holes(ledger: Ledger): Cell[][] {
