@@ -127,7 +127,7 @@ export const quenchHeat = defineFormula({
   inputs: {
     mass: { symbol: 'm', unit: 'kg', meaning: 'all metal of the shot', range: [0.005, 200] },
     specific_heat: { symbol: 'c_s', unit: 'J/(kg.K)', meaning: 'specific heat of the solid', range: [100, 1200] },
-    eject_temperature: { symbol: 'T_e', unit: 'degC', meaning: 'casting at ejection', range: [80, 600], domain: 'any' },
+    eject_temperature: { symbol: 'T_e', unit: 'degC', meaning: 'metal at ejection, mean of castings, runner and biscuit', range: [80, 900], domain: 'any' },
     handling_temperature: { symbol: 'T_h', unit: 'degC', meaning: 'casting as it is handled', range: [20, 79], domain: 'any' },
   },
   unit: 'kJ',
@@ -136,8 +136,29 @@ export const quenchHeat = defineFormula({
   outside: 'extrapolate',
   source: [],
   status: 'derived',
-  accuracy: 'one ejection temperature for casting, runner and biscuit; the biscuit is hotter',
+  accuracy: 'exact for the mean temperature of what leaves the die',
   compute: (x) => (x.mass * x.specific_heat * (x.eject_temperature - x.handling_temperature)) / 1000,
+});
+
+/** Mean temperature of all metal of a shot as it leaves the die: thin castings colder, runner and biscuit hotter. */
+export const leavingMean = defineFormula({
+  id: 'finish.leaving-mean',
+  title: 'Mean temperature of the shot on leaving the die',
+  symbol: 'T_e',
+  inputs: {
+    mass: { symbol: 'm', unit: 'kg', meaning: 'all metal of the shot', range: [0.005, 200] },
+    thick_mass: { symbol: 'm_t', unit: 'kg', meaning: 'runner and biscuit', range: [0, 150], domain: 'not-negative' },
+    thin: { symbol: 'T_c', unit: 'degC', meaning: 'castings and overflows on leaving', range: [60, 900], domain: 'any' },
+    thick: { symbol: 'T_t', unit: 'degC', meaning: 'runner and biscuit on leaving', range: [60, 1000], domain: 'any' },
+  },
+  unit: 'degC',
+  equation: 'T_c + (T_t - T_c) * m_t / m',
+  requires: [{ text: 'thick metal that is part of the shot', holds: (x) => x.thick_mass <= x.mass }],
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact for one specific heat of the solid',
+  compute: (x) => x.thin + ((x.thick - x.thin) * x.thick_mass) / x.mass,
 });
 
 /** The same at the pace of the machine: what a quench tank or a fan has to carry off. */

@@ -47,6 +47,8 @@ export const FINISH_WORDS = {
   'finish.thick-gate': number('mm', 'Left of a thick gate, commercial'),
   'finish.cooling': text('Cooling after the die'),
   'finish.handling-temperature': number('degC', 'Casting when it is trimmed cold and handled'),
+  'finish.leaving-mean': rough('degC', 'Mean temperature of the shot on leaving the die', 0),
+  'finish.thick-mass': number('kg', 'Runner and biscuit'),
   'finish.quench-heat': rough('kJ', 'Heat given off after ejection, one shot', 0),
   'finish.quench-rate': rough('kW', 'Heat to carry off after ejection', 1),
   'finish.heat-treatment': text('Heat treatment planned'),

@@ -8,6 +8,7 @@ export const FURNACE_WORDS = {
   'furnace.returned': rough('kg/h', 'Returns melted again an hour', 1),
   'furnace.new-metal': rough('kg/h', 'New metal an hour', 1),
   'furnace.holding': text('Furnace that holds the metal'),
+  'furnace.holding-kind': text('Kind of the furnace that holds the metal'),
   'furnace.melting': text('Furnace that melts the metal'),
   'furnace.capacity': number('kg', 'Metal in the full holding furnace'),
   'furnace.usable': number('%', 'Share poured before it is filled up again'),

@@ -9,6 +9,13 @@ const blocks = { parts: 1000, leaking: 3, price: 8, shipping: 100, part_cost: 30
 
 export const cases: readonly Case[] = [
   { formula: 'finish.strip-section', inputs: { length: 800, thickness: 0.2 }, expected: 160, tolerance: exact, from: W12 },
+  {
+    formula: 'finish.leaving-mean',
+    inputs: { mass: 4, thick_mass: 1, thin: 260, thick: 460 },
+    expected: 310,
+    tolerance: { relative: 1e-12 },
+    from: 'derived, worked by hand: three parts at 260 and one at 460 degC',
+  },
   { formula: 'finish.cavity-section', inputs: { gates: 120, overflows: 72, flash: 160 }, expected: 352, tolerance: exact, from: W12 },
   {
     formula: 'finish.cavity-section',

@@ -148,6 +148,10 @@ function showLeftOut(ledger: Ledger): Block[] {
       ...(treated ? [['Heat treatment of the castings', 'no price of it is asked for'] as Cell[]] : []),
       ['Plating, painting, blasting, deburring by hand', 'no price of it is asked for'],
       ['Inspection, leak test and gauges', 'as far as they are not in the hourly rates'],
+      [
+        'Changing and starting up the die for every run',
+        'runs a year and hours of a change are not asked for; with many short runs they weigh as much as the step from one count of cavities to the next',
+      ],
       ['Die lubricant, plunger tips, sleeves', 'as far as they are not in the hourly rate of the machine'],
       ['Repairs of the die, cores that wear before the cavities', 'no figure that can be cited was found'],
       ['Fixtures and tools for machining', 'no price of it is asked for'],

@@ -1,7 +1,9 @@
-import { quenchHeat, quenchRate } from '../../../physics/finish.ts';
+import type { Traced } from '../../../kernel/traced.ts';
+import { leavingMean, quenchHeat, quenchRate } from '../../../physics/finish.ts';
 import { leakers, leakersLeft } from '../../../physics/impregnation.ts';
 import { choose } from '../../choose.ts';
 import type { Ledger } from '../../ledger.ts';
+import { sumOf } from '../../sum.ts';
 
 /** Cooling after the die, heat treatment, threads, and sealing of what leaks. */
 export function after(ledger: Ledger): void {
@@ -19,10 +21,19 @@ function cooling(ledger: Ledger): void {
   const heat = ledger.apply(quenchHeat, {
     mass: ledger.value('shot.mass'),
     specific_heat: ledger.value('alloy.specific-heat-solid'),
-    eject_temperature: ledger.value('cooling.eject-temperature'),
+    eject_temperature: leaving(ledger),
     handling_temperature: ledger.look('finish/handling', 'temperature', {}, 'finish.handling-temperature'),
   });
   ledger.apply(quenchRate, { heat, shots: ledger.value('cycle.shots') });
+}
+
+/** As the heat balance has it; where that is not known, the ejection temperature stands for all. */
+function leaving(ledger: Ledger): Traced<'degC'> {
+  const [thin, thick] = [ledger.maybe('heat.leaves', 'casting'), ledger.maybe('heat.leaves', 'thick metal')];
+  const masses = [ledger.maybe('heat.runner-mass'), ledger.maybe('heat.biscuit-mass')].filter((mass) => mass !== undefined);
+  if (thin === undefined || thick === undefined || masses.length === 0) return ledger.value('cooling.eject-temperature');
+  const thick_mass = ledger.put(sumOf('finish.thick-mass', 'Runner and biscuit', 'kg', masses));
+  return ledger.apply(leavingMean, { mass: ledger.value('shot.mass'), thick_mass, thin, thick });
 }
 
 /** The blister test belongs to castings that may hold little gas: solution treated, welded or structural ones of aluminium. */

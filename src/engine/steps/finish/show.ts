@@ -100,7 +100,7 @@ function showLeft(ledger: Ledger): Block[] {
 }
 
 function showCooling(ledger: Ledger): Block[] {
-  return valuesBlock(ledger, ['finish.handling-temperature', 'finish.quench-heat', 'finish.quench-rate']);
+  return valuesBlock(ledger, ['finish.leaving-mean', 'finish.handling-temperature', 'finish.quench-heat', 'finish.quench-rate']);
 }
 
 function showTreatment(ledger: Ledger): Block[] {

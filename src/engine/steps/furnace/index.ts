@@ -50,6 +50,7 @@ function holding(ledger: Ledger): void {
     ledger.setText('furnace.holding', 'none');
     return;
   }
+  ledger.setText('furnace.holding-kind', chosen.kind);
   ledger.put(chosen.coldest.as('furnace.coldest'));
   ledger.put(chosen.hottest.as('furnace.hottest'));
   const capacity = ledger.put(chosen.capacity.as('furnace.capacity'));
