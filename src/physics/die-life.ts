@@ -97,3 +97,22 @@ export const swingForIndex = defineFormula({
   accuracy: 'with the steel as it is at the planned peak; a lower swing has a lower peak and a little more to spare',
   compute: (x) => (1000 * x.index * x.hot_yield * (1 - x.poisson)) / (x.modulus * x.expansion),
 });
+
+/** Temperature to which a die is brought before the first shot: no hotter than its surface will be while it runs. */
+export const preheat = defineFormula({
+  id: 'die.preheat',
+  title: 'Preheat of the die',
+  symbol: 'T_p',
+  inputs: {
+    least: { symbol: 'T_1', unit: 'degC', meaning: 'usual preheat, least', range: [50, 500], domain: 'any' },
+    greatest: { symbol: 'T_2', unit: 'degC', meaning: 'usual preheat, greatest', range: [50, 600], domain: 'any' },
+    running: { symbol: 'T_m', unit: 'degC', meaning: 'die surface before the shot, as planned', range: [80, 500], domain: 'any' },
+  },
+  unit: 'degC',
+  equation: 'max(T_1, min((T_1 + T_2) / 2, T_m))',
+  outside: 'extrapolate',
+  source: [],
+  status: 'practice',
+  accuracy: 'the middle of a remembered range, capped at the running temperature',
+  compute: (x) => Math.max(x.least, Math.min((x.least + x.greatest) / 2, x.running)),
+});

@@ -50,6 +50,7 @@ export const COOLING_WORDS = {
   'cooling.speed-greatest': number('m/s', 'Speed of the coolant, greatest usual'),
   'cooling.flow-for-reynolds': number('l/min', 'Flow of a circuit for turbulence'),
   'cooling.flow-for-rise': number('l/min', 'Flow of a circuit for its temperature rise'),
+  'cooling.flow-at-speed': number('l/min', 'Flow of a circuit at the greatest speed'),
   'cooling.flow': number('l/min', 'Flow of a circuit'),
   'cooling.speed': number('m/s', 'Speed of the coolant'),
   'cooling.reynolds': number('1', 'Reynolds number'),

@@ -56,14 +56,30 @@ export const plannedFlow = defineFormula({
   inputs: {
     for_reynolds: { symbol: 'Q_r', unit: 'l/min', meaning: 'flow for the Reynolds number', range: [0.1, 400] },
     for_rise: { symbol: 'Q_h', unit: 'l/min', meaning: 'flow for the temperature rise', range: [0.1, 400] },
+    at_speed: { symbol: 'Q_v', unit: 'l/min', meaning: 'flow at the greatest speed', range: [0.1, 1000], default: 1000 },
   },
   unit: 'l/min',
-  equation: 'max(Q_r, Q_h)',
+  equation: 'max(Q_r, min(Q_h, Q_v))',
   outside: 'extrapolate',
   source: [],
   status: 'derived',
-  accuracy: 'the greater of the two governs',
-  compute: (x) => Math.max(x.for_reynolds, x.for_rise),
+  accuracy: 'the greater of the two governs; for the rise alone no faster than lines are run, and then it rises a little more',
+  compute: (x) => Math.max(x.for_reynolds, Math.min(x.for_rise, x.at_speed)),
+});
+
+/** Flow of a line at a given speed. */
+export const flowAtSpeed = defineFormula({
+  id: 'cooling.flow-at-speed',
+  title: 'Flow of one circuit at a speed',
+  symbol: 'Q_v',
+  inputs: { speed: { symbol: 'v', unit: 'm/s', meaning: 'speed of the coolant', range: [0.1, 10] }, diameter: DIAMETER },
+  unit: 'l/min',
+  equation: '60 * pi * D^2 * v / 4000',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact',
+  compute: ({ speed, diameter }) => (60 * Math.PI * diameter ** 2 * speed) / 4000,
 });
 
 /** Speed of a flow in a line. */

@@ -85,6 +85,8 @@ export const cases: readonly Case[] = [
     { relative: 1e-9 },
     `${ROUTE}: 0.1 l/s of water take 418 W for each kelvin`,
   ),
+  one('cooling.flow', { for_reynolds: 3.1, for_rise: 12, at_speed: 9.05 }, 9.05, { absolute: 1e-12 }, `${ROUTE}: no faster than the speed allows`),
+  one('cooling.flow-at-speed', { speed: 3, diameter: 8 }, 9.048, { absolute: 5e-4 }, `${ROUTE}: 3 m/s x 50.27 mm2 = 150.8 cm3/s`),
   one('cooling.flow', { for_reynolds: 3.1, for_rise: 6 }, 6, { absolute: 1e-12 }, `${ROUTE}: the greater of two`),
   one(
     'cooling.pressure-drop',

@@ -26,6 +26,20 @@ const plate = { pressure: 10.66, span: 378, thickness: 60, modulus: 205 };
 
 export const cases: readonly Case[] = [
   {
+    formula: 'die.preheat',
+    inputs: { least: 180, greatest: 300, running: 215 },
+    expected: 215,
+    tolerance: { absolute: 1e-9 },
+    from: 'derived, worked by hand: the middle of 240 degC is above the running surface',
+  },
+  {
+    formula: 'die.preheat',
+    inputs: { least: 150, greatest: 200, running: 230 },
+    expected: 175,
+    tolerance: { absolute: 1e-9 },
+    from: 'derived, worked by hand: the middle',
+  },
+  {
     formula: 'die.plate-bow',
     inputs: { pressure: 10, span: 300, thickness: 60, modulus: 205 },
     expected: 0.2858,

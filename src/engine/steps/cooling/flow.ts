@@ -1,6 +1,6 @@
 import { Traced } from '../../../kernel/traced.ts';
 import { filmCoefficient, friction, laminarFriction, nusseltGnielinski, prandtl, reynolds } from '../../../physics/cooling/film.ts';
-import { flowForReynolds, flowForRise, lineSpeed, plannedFlow } from '../../../physics/cooling/flow.ts';
+import { flowAtSpeed, flowForReynolds, flowForRise, lineSpeed, plannedFlow } from '../../../physics/cooling/flow.ts';
 import { heatPerLength, lineConductance, lineHeat } from '../../../physics/cooling/lines.ts';
 import { heatingTemperature, sharedHeat } from '../../../physics/cooling/running.ts';
 import type { Ledger } from '../../ledger.ts';
@@ -70,8 +70,9 @@ export function fileFlow(ledger: Ledger): void {
     specific_heat: ledger.value('cooling.specific-heat'),
     rise: ledger.look('cooling/flow', 'rise_used', mediumOf(ledger), 'cooling.rise-used'),
   });
-  const flow = ledger.apply(plannedFlow, { for_reynolds, for_rise });
-  ledger.setText('cooling.flow-governs', for_rise.value > for_reynolds.value ? 'temperature rise' : 'turbulence');
+  const at_speed = ledger.apply(flowAtSpeed, { speed: ledger.value('cooling.speed-greatest'), diameter });
+  const flow = ledger.apply(plannedFlow, { for_reynolds, for_rise, at_speed });
+  ledger.setText('cooling.flow-governs', for_rise.value > for_reynolds.value ? (at_speed.value < for_rise.value ? 'speed' : 'temperature rise') : 'turbulence');
   const speed = ledger.apply(lineSpeed, { flow, diameter });
   ledger.apply(reynolds, { density, speed, diameter, viscosity: ledger.value('cooling.viscosity') });
 }

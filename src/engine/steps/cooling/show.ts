@@ -73,7 +73,9 @@ function flow(ledger: Ledger): Block[] {
       'Every line is a circuit of its own here. Its flow is the greater of two, and ',
       ledger.texts.get('cooling.flow-governs') === 'turbulence'
         ? 'turbulence asks for the greater one.'
-        : 'the temperature rise of the coolant asks for the greater one.',
+        : ledger.texts.get('cooling.flow-governs') === 'speed'
+          ? 'the temperature rise of the coolant asks for the greater one; it is held to the greatest speed, and the coolant rises a little more.'
+          : 'the temperature rise of the coolant asks for the greater one.',
       ledger.texts.get('cooling.regime') === 'laminar'
         ? ' The flow is below the range of the turbulent correlation; the film is that of laminar flow, a small share of what turbulent flow would give.'
         : ' The film follows from the Gnielinski correlation.',
@@ -81,6 +83,7 @@ function flow(ledger: Ledger): Block[] {
     ...valuesBlock(ledger, [
       'cooling.flow-for-reynolds',
       'cooling.flow-for-rise',
+      ...(ledger.texts.get('cooling.flow-governs') === 'speed' ? (['cooling.flow-at-speed'] as const) : []),
       'cooling.flow',
       'cooling.speed',
       'cooling.reynolds',

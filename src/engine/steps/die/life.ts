@@ -1,7 +1,6 @@
-import { heatCheckIndex, sets, swingForIndex, thermalStress } from '../../../physics/die-life.ts';
+import { heatCheckIndex, preheat, sets, swingForIndex, thermalStress } from '../../../physics/die-life.ts';
 import type { Ledger } from '../../ledger.ts';
 import { lookQuietly } from '../../look-quietly.ts';
-import { assumeMiddle } from '../../planned.ts';
 
 /** Shots that cavities and cores last, by sources that disagree. Nothing is published for lead and tin. */
 export function workLife(ledger: Ledger): void {
@@ -44,5 +43,6 @@ export function workPreheat(ledger: Ledger): void {
   const axes = { family: ledger.alloy.family };
   const least = lookQuietly(ledger, 'die/preheat', 'least', axes, 'die.preheat-least', { title: 'Preheat of the die' });
   if (least === undefined) return;
-  assumeMiddle(ledger, 'die.preheat', least, ledger.look('die/preheat', 'greatest', axes, 'die.preheat-greatest'));
+  const greatest = ledger.look('die/preheat', 'greatest', axes, 'die.preheat-greatest');
+  ledger.apply(preheat, { least, greatest, running: ledger.value('fill.die-temperature') });
 }
