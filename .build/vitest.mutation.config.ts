@@ -1,0 +1,20 @@
+import { defineConfig, mergeConfig } from 'vitest/config';
+import base from './vitest.config.ts';
+
+/**
+ * The tests that judge a mutant: those of formulas, laws and readers that start within a second or so. MUTATION_TESTS names
+ * others, separated by commas, for a folder with tests of its own.
+ */
+const FAST = [
+  'tests/architecture/equations.test.ts',
+  'tests/reference/**/*.test.ts',
+  'tests/properties/{flow,physics,units}.test.ts',
+  'tests/unit/{kernel,physics}/**/*.test.ts',
+];
+/** Plans whole parts: slow to start, and not of one formula. */
+const SLOW = ['tests/reference/trade.test.ts'];
+
+const named = process.env['MUTATION_TESTS'];
+const config = mergeConfig(base, defineConfig({ test: { exclude: SLOW, reporters: ['default'] } }));
+if (config.test !== undefined) config.test.include = named === undefined ? FAST : named.split(',');
+export default config;
