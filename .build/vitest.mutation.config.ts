@@ -10,6 +10,7 @@ const FAST = [
   'tests/reference/**/*.test.ts',
   'tests/properties/{flow,physics,units}.test.ts',
   'tests/unit/{kernel,physics}/**/*.test.ts',
+  'tests/unit/spec/{bad-input,read-part,set-field}.test.ts',
 ];
 /** Plans whole parts: slow to start, and not of one formula. */
 const SLOW = ['tests/reference/trade.test.ts'];
