@@ -1,8 +1,21 @@
 import { defineConfig, mergeConfig } from 'vitest/config';
 import base from './vitest.config.ts';
 
-/** The tests that judge a mutant: fast ones, which hold numbers and laws. Those of the command line hold texts and start processes. */
-const FAST = ['tests/unit/{kernel,physics}/**/*.test.ts', 'tests/reference/formulas.test.ts', 'tests/reference/wave.test.ts'];
+/**
+ * The tests that judge a mutant: those of formulas, laws and readers that start within a second or so. MUTATION_TESTS names
+ * others, separated by commas, for a folder with tests of its own.
+ */
+const FAST = [
+  'tests/architecture/equations.test.ts',
+  'tests/reference/**/*.test.ts',
+  'tests/properties/{flow,physics,units}.test.ts',
+  'tests/unit/{kernel,physics}/**/*.test.ts',
+  'tests/unit/spec/{bad-input,read-part,set-field}.test.ts',
+];
+/** Plans whole parts: slow to start, and not of one formula. */
+const SLOW = ['tests/reference/trade.test.ts'];
 
-const merged = mergeConfig(base, defineConfig({ test: { reporters: [] } }));
-export default { ...merged, test: { ...merged.test, include: FAST } };
+const named = process.env['MUTATION_TESTS'];
+const config = mergeConfig(base, defineConfig({ test: { exclude: SLOW, reporters: ['default'] } }));
+if (config.test !== undefined) config.test.include = named === undefined ? FAST : named.split(',');
+export default config;
