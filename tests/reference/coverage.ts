@@ -1,9 +1,9 @@
 /* The table in COVERAGE.md: what checks each formula and each table, and where the figures of the checks come from. */
 import { FORMULAS } from '../../src/physics/index.ts';
-import { DIE_CELLS } from '../rules/cells/die.ts';
-import { POROSITY_CELLS } from '../rules/cells/porosity.ts';
-import { PUBLISHED } from '../rules/cells/published.ts';
+import { changedFigures, type Meets } from '../mutation/meets.ts';
+import { type HeldCell, heldCells } from '../rules/cells/held.ts';
 import { figure, tables } from '../rules/tables.ts';
+import { ALLOY_FIGURES } from './alloys-copy/index.ts';
 import type { Case } from './case.ts';
 import { ERRATA } from './errata.ts';
 import { type Origin, OUTSIDE, originOf } from './origin.ts';
@@ -18,14 +18,10 @@ const ORIGINS: Readonly<Record<Origin, string>> = {
 };
 const STATUSES = ['source', 'derived', 'practice', 'memory'] as const;
 
-/** Cells of tables that are typed a second time: table and mark. */
-export const TYPED: readonly (readonly [table: string, status: string])[] = [
-  ...Object.values(PUBLISHED).flat(),
-  ...Object.values(DIE_CELLS).flat(),
-  ...POROSITY_CELLS,
-]
-  .filter((cell) => cell[3] !== null)
-  .map((cell) => [cell[0], cell[4] as string]);
+/** Every figure of the tables, with what holds it. */
+const CELLS = heldCells();
+/** Published cells of tables that are typed a second time. */
+export const TYPED_PUBLISHED = CELLS.filter(({ status, typed }) => status === 'source' && typed.length > 0).length;
 
 const keysOf = (refs: readonly string[]): string => [...new Set(refs.map((ref) => ref.split(' ')[0]))].sort().join(', ') || '-';
 const count = (n: number): string => (n === 0 ? '-' : String(n));
@@ -71,20 +67,74 @@ function formulaRows(all: readonly Case[]): string[][] {
     });
 }
 
+/** `least 4, greatest 3`: the columns whose figures carry that mark, with how many. */
+function columnsOf(cells: readonly HeldCell[], status: string): string[] {
+  const counts = new Map<string, number>();
+  for (const cell of cells) if (cell.status === status) counts.set(cell.column, (counts.get(cell.column) ?? 0) + 1);
+  if (counts.size === 0) return [];
+  return [`${status}: ${[...counts].map(([column, n]) => (n === 1 ? column : `${column} ${n}`)).join(', ')}`];
+}
+
 function tableRows(): string[][] {
   return tables.map((table) => {
-    const figures = table.rows.flatMap((one) => Object.keys(table.gives).flatMap((column) => figure(table, one, column) ?? []));
-    const marks = STATUSES.map((status) => count(figures.filter((one) => one.status === status).length));
-    const typed = TYPED.filter(([id]) => id === table.id);
-    const read = typed.filter(([, status]) => status === 'source').length;
-    return [`\`${table.id}\``, keysOf(figures.flatMap((one) => one.source)), ...marks, count(read), count(typed.length - read)];
+    const cells = CELLS.filter((cell) => cell.table === table.id);
+    const sources = table.rows.flatMap((one) => Object.keys(table.gives).flatMap((column) => figure(table, one, column)?.source ?? []));
+    const published = cells.filter(({ status }) => status === 'source');
+    return [
+      `\`${table.id}\``,
+      keysOf(sources),
+      count(published.length),
+      count(published.filter(({ typed }) => typed.length > 0).length),
+      ['derived', 'practice', 'memory'].flatMap((status) => columnsOf(cells, status)).join('; '),
+    ];
   });
+}
+
+/** How often a change of 5 % of a figure meets what. */
+function changeText(): string[] {
+  const all = changedFigures();
+  const rows = (['tables', 'alloys'] as const).flatMap((of) =>
+    STATUSES.map((status) => {
+      const some = all.filter((one) => one.of === of && one.status === status);
+      const meets = (what: Meets): number => some.filter((one) => one.meets === what).length;
+      const slips = some.filter((one) => one.meets === 'unverifiable' && one.typedTwice).length;
+      return [of, status, some.length, meets('caught'), meets('missed'), meets('unverifiable'), slips] as const;
+    }),
+  );
+  const sums = [2, 3, 4, 5, 6].map((i) => rows.reduce((sum, one) => sum + (one[i] as number), 0));
+  const [, caught = 0, missed = 0, open = 0, slips = 0] = sums;
+  return [
+    `A published figure: a test that fails. ${caught} such figures are typed a second time from the work; ${missed} are missed.`,
+    `Any other figure: nothing from outside. ${open} figures are derived, practice or memory; no work read prints them. A changed one shows in the`,
+    `committed plans that use it, but nothing says which of the two is right. ${slips} of them are typed twice all the same, against slips of the hand.`,
+    'They are listed below: those of the tables by table and column, those of the alloys by property.',
+    '`node tests/mutation/figures.mjs` changes the figures one after the other.',
+    '',
+    ...headed(
+      ['Figures of', 'Mark', 'Figures', 'Caught', 'Missed', 'Unverifiable', 'of these typed twice'],
+      [...rows.map(([of, status, ...numbers]) => [of, status, ...numbers.map(count)]), ['all', '', ...sums.map(count)]],
+    ),
+  ];
+}
+
+/** The figures of the alloys that no work read prints: what they are, and how many by mark. */
+function alloyRows(): string[][] {
+  const groups = new Map<string, string[]>();
+  for (const { kind, of, status, alloy } of ALLOY_FIGURES) {
+    if (status === 'source') continue;
+    const what = kind === 'property' || kind === 'other figure' ? `${kind} \`${of}\`` : `${kind}`;
+    groups.set(what, [...(groups.get(what) ?? []), `${status} ${alloy}`]);
+  }
+  const named = (entries: readonly string[], status: string): string => {
+    const alloys = [...new Set(entries.filter((one) => one.startsWith(`${status} `)).map((one) => one.slice(status.length + 1)))];
+    return alloys.length > 8 ? `${alloys.length} alloys` : alloys.join(', ');
+  };
+  return [...groups].sort().map(([what, entries]) => [what, ...['derived', 'practice', 'memory'].map((status) => named(entries, status))]);
 }
 
 /** The text of COVERAGE.md. */
 export function coverageText(all: readonly Case[]): string {
   const counts = countByOrigin(all);
-  const read = TYPED.filter(([, status]) => status === 'source').length;
   const outside = OUTSIDE.reduce((sum, origin) => sum + counts[origin], 0);
   const without = FORMULAS.filter((formula) => !all.some((one) => one.formula === formula.id && OUTSIDE.includes(originOf(one)))).length;
   return `${[
@@ -92,9 +142,15 @@ export function coverageText(all: readonly Case[]): string {
     '',
     'Generated by `npm run docs` from `tests/reference/cases/`, `tests/rules/cells/` and the rules; a test holds it fresh.',
     '',
-    `**Check values from outside: ${outside + read}** - ${outside} cases of formulas whose figure is printed or given by an independent library, and`,
-    `${read} cells of tables typed a second time from the work that they name. Not counted: ${counts.apart} cases worked out apart, the alloy`,
-    'properties (all typed a second time in `alloys-cells.test.ts`), and conversions of units against an independent library (`units.test.ts`).',
+    `**Check values from outside: ${outside + TYPED_PUBLISHED}** - ${outside} cases of formulas whose figure is printed or given by an independent library,`,
+    `and ${TYPED_PUBLISHED} cells of tables typed a second time from the work that they name. Not counted: ${counts.apart} cases worked out apart, the`,
+    `${ALLOY_FIGURES.length} figures of the alloys, and conversions of units against an independent library (\`units.test.ts\`).`,
+    '',
+    '## What a change of 5 % of a figure meets',
+    '',
+    ...changeText(),
+    '',
+    '## Cases of formulas',
     '',
     ...headed(
       ['Where the figure of a case comes from', 'Cases'],
@@ -116,8 +172,15 @@ export function coverageText(all: readonly Case[]): string {
     '',
     ...headed(['Formula', 'Source', 'Status', 'Cases', 'Outside', 'Apart', 'By hand', 'Memory', 'Why none from outside'], formulaRows(all)),
     '',
-    `## Tables (${tables.length}): figures by status, and cells typed a second time`,
+    `## Tables (${tables.length}): published cells, how many are typed twice, and what nothing outside can verify`,
     '',
-    ...headed(['Table', 'Source', ...STATUSES, 'Typed again, read', 'Typed again, other'], tableRows()),
+    'The last column names every column with a figure that no work read prints: derived by us, practice without a source, or remembered; with',
+    'how many where there are several. Such a figure may be wrong without any test knowing.',
+    '',
+    ...headed(['Table', 'Source', 'Published', 'Typed twice', 'Unverifiable from outside'], tableRows()),
+    '',
+    '## Alloys: what nothing outside can verify',
+    '',
+    ...headed(['What', 'Derived', 'Practice', 'Memory'], alloyRows()),
   ].join('\n')}\n`;
 }

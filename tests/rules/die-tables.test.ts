@@ -1,12 +1,5 @@
-import { describe, expect, it } from 'vitest';
-import { DIE_CELLS } from './cells/die.ts';
+import { expect, it } from 'vitest';
 import { figureAt } from './tables.ts';
-
-describe.each(Object.entries(DIE_CELLS))('%s', (_, rows) => {
-  it.each(rows.map((row) => [...row]))('%s %o %s is %s', (id, at, column, value, status) => {
-    expect(figureAt(id, at, column)).toMatchObject({ value, status });
-  });
-});
 
 it('hotter steel is softer and less stiff, and a steel of higher grade is no softer', () => {
   const at = (steel: string, temperature: number): number => figureAt('die/hot-yield', { steel, temperature }, 'yield')?.value ?? Number.NaN;
