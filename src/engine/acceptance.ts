@@ -33,6 +33,10 @@ export function applyAcceptances(accepted: readonly Acceptance[], findings: read
   const used = new Set<Acceptance>();
   const marked = findings.map((finding): Diagnostic => {
     if (!isAcceptable(finding.code)) return finding;
+    if (finding.gathers !== undefined) {
+      const all = acceptedOf(finding.gathers, accepted, used);
+      if (all !== undefined) return { ...finding, accepted: { reason: all, where: 'part' } };
+    }
     const matching = accepted.filter(({ code, item }) => code === finding.code && (item === undefined || item === finding.item));
     for (const entry of matching) used.add(entry);
     // An entry for the one item says more than an entry for all.
@@ -41,6 +45,16 @@ export function applyAcceptances(accepted: readonly Acceptance[], findings: read
   });
   const faults = accepted.filter((entry) => !used.has(entry)).map((entry) => faultOf(entry, findings, known));
   return faults.length === 0 ? marked : sortDiagnostics([...marked, ...faults]);
+}
+
+/**
+ * The reasons for which all findings that one stands for are accepted, or undefined where one of them is not. An acceptance of
+ * any of them has what it is for, so it is used.
+ */
+function acceptedOf(codes: readonly string[], accepted: readonly Acceptance[], used: Set<Acceptance>): string | undefined {
+  const entries = codes.map((code) => accepted.find((entry) => entry.code === code));
+  for (const entry of entries) if (entry !== undefined) used.add(entry);
+  return entries.includes(undefined) ? undefined : [...new Set(entries.map((entry) => entry?.reason))].join('; ');
 }
 
 function faultOf(entry: Acceptance, findings: readonly Diagnostic[], known: KnownCodes): Diagnostic {

@@ -89,6 +89,7 @@ export function judge(ledger: Ledger, limit: Limit, item?: string): Verdict {
       notes: [limit.why],
       fix: fill(rulebook, limit.fix, bound),
       values: bound.numbers.map((value) => value.id),
+      on: limit.uses.flatMap(({ name }) => (isNamed(limit.require, name) ? (bound.number(name)?.id ?? []) : [])),
       ...(item === undefined ? {} : { item }),
       ...ruleOf(limit),
     },
@@ -100,6 +101,11 @@ function ruleOf({ id, house, regraded, severity }: Limit): { readonly rule?: str
   if (house !== undefined && isPlantLimit(id)) return { rule: `limit of the plant: ${house}` };
   if (house !== undefined) return { rule: `house rules: ${house}` };
   return regraded === undefined ? {} : { rule: `re-graded from ${regraded.from} to ${severity} by ${regraded.by}` };
+}
+
+/** Whether a condition names a value. */
+function isNamed(condition: string, name: string): boolean {
+  return new RegExp(`(?<![\\w"])${name}(?![\\w"])`).test(condition);
 }
 
 /** The place of the value that the rule points at, which need not be one that it judges by. */

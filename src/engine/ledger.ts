@@ -152,15 +152,18 @@ export class Ledger implements Recorded {
     return this.values.get(fullId(id, item)) as unknown as Traced<UnitOf<K>> | undefined;
   }
 
-  /** Applies a formula, files the result under the formula's id (or `id`) and reports inputs outside its range. */
+  /**
+   * Applies a formula, files the result under the formula's id (or `id`) and reports inputs outside its range, unless it is a figure
+   * `aside`: one for comparison that is not planned, whose table says it.
+   */
   apply<I extends FormulaInputs, O extends Unit>(
     formula: Formula<I, O>,
     args: FormulaArguments<I>,
-    options: { id?: ValueId; item?: string; note?: string } = {},
+    options: { id?: ValueId; item?: string; note?: string; aside?: boolean } = {},
   ): Traced<O> {
     const id = fullId(options.id ?? formula.id, options.item);
-    const { result, warnings } = applyFormula(formula, args, { id, ...(options.note === undefined ? {} : { note: options.note }) });
-    for (const message of warnings) addRangeFinding(this.findings, `range/${formula.id}`, message, result);
+    const { result, warnings, outside } = applyFormula(formula, args, { id, ...(options.note === undefined ? {} : { note: options.note }) });
+    if (options.aside !== true) for (const message of warnings) addRangeFinding(this.findings, `range/${formula.id}`, message, result, outside);
     return this.put(result);
   }
 

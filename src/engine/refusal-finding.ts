@@ -10,9 +10,9 @@ export function refusalFinding({ code, message, fix, values }: Refusal): Diagnos
 }
 
 /** An extrapolation is a warning; a figure taken at the end of its table is a note. Said once for each cause. */
-export function addRangeFinding(findings: Diagnostic[], code: string, message: string, value: Traced): void {
+export function addRangeFinding(findings: Diagnostic[], code: string, message: string, value: Traced, on: readonly string[] = []): void {
   if (findings.some((known) => known.code === code && known.message === message)) return;
   const at = placeOf(value);
   const severity = value.range === 'extrapolated' ? 'warning' : 'note';
-  findings.push({ code, severity, message, fix: `treat ${value.id} as a guess, or pin it`, values: [value.id], ...(at === undefined ? {} : { at }) });
+  findings.push({ code, severity, message, fix: `treat ${value.id} as a guess, or pin it`, values: [value.id], on, ...(at === undefined ? {} : { at }) });
 }

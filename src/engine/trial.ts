@@ -79,7 +79,7 @@ export class Trial extends Ledger {
   override apply<I extends FormulaInputs, O extends Unit>(
     formula: Formula<I, O>,
     args: FormulaArguments<I>,
-    options: { id?: ValueId; item?: string; note?: string } = {},
+    options: { id?: ValueId; item?: string; note?: string; aside?: boolean } = {},
   ): Traced<O> {
     const given = args as Readonly<Record<string, Traced | undefined>>;
     const numbers: Record<string, number> = {};

@@ -28,6 +28,8 @@ export interface Applied<U extends Unit> {
   readonly result: Traced<U>;
   /** One sentence for each input that lies outside the range in which the formula holds. */
   readonly warnings: readonly string[];
+  /** Ids of those inputs. */
+  readonly outside: readonly string[];
 }
 
 /**
@@ -62,7 +64,8 @@ export function applyFormula<I extends FormulaInputs, O extends Unit>(
     note: options.note,
     numbers: checked.numbers,
   });
-  return { result, warnings: checked.warnings };
+  const outside = checked.outside.flatMap((name) => given[name]?.id ?? []);
+  return { result, warnings: checked.warnings, outside };
 }
 
 /** Whether an input can have a value at all, inside the range of the formula or not. */
@@ -79,9 +82,10 @@ export function checkNumbers(
   formula: Formula,
   numbers: Readonly<Record<string, number>>,
   values: readonly Traced[] = [],
-): { readonly numbers: Record<string, number>; readonly verdict: RangeVerdict; readonly warnings: string[] } {
+): { readonly numbers: Record<string, number>; readonly verdict: RangeVerdict; readonly warnings: string[]; readonly outside: string[] } {
   const used: Record<string, number> = { ...numbers };
   const warnings: string[] = [];
+  const outside: string[] = [];
   const code = `range/${formula.id}`;
   let verdict: RangeVerdict = 'inside';
   for (const name in formula.inputs) {
@@ -91,6 +95,7 @@ export function checkNumbers(
     const greatest = input.range[1];
     const possible = isPossible(input, value);
     if (possible && value >= least && value <= greatest) continue;
+    outside.push(name);
     const shown = formatQuantity(value, input.unit);
     if (!possible) {
       const must = input.logical === true ? 'true or false' : (input.domain ?? 'positive') === 'positive' ? 'above 0' : 'a number of 0 or more';
@@ -113,5 +118,5 @@ export function checkNumbers(
       throw new Refusal(code, `${formula.title} needs ${condition.text}`, `mend what it was given: ${given.join(', ')}`, values);
     }
   }
-  return { numbers: used, verdict, warnings };
+  return { numbers: used, verdict, warnings, outside };
 }

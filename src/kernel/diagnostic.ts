@@ -16,6 +16,10 @@ export interface Diagnostic {
   readonly fix?: string;
   /** Ids of the plan values involved. */
   readonly values?: readonly string[];
+  /** Ids of the values that it hangs on: those that the condition of a rule names, or the inputs that lie outside a range. */
+  readonly on?: readonly string[];
+  /** Codes of the findings that it stands for, where several are said as one. */
+  readonly gathers?: readonly string[];
   /** The item of a list that it concerns, such as hole `H1`. */
   readonly item?: string;
   /** Where a rule that is not as built in comes from, such as `house rule rules/limits/clamp/use.yaml`. */

@@ -77,7 +77,10 @@ export const plungerForPressure = defineFormula({
   compute: (x) => x.diameter * Math.sqrt(x.pressure / x.needed),
 });
 
-/** Biscuit thickness: no thinner than the least, than the runner, and than a share of the plunger diameter. */
+/**
+ * Biscuit thickness: no thinner than the least, than the runner, and than a share of the plunger diameter, and thick enough that the
+ * least which does not block the pressure is left when the shrinkage has been fed out of it.
+ */
 export const biscuitThickness = defineFormula({
   id: 'sleeve.biscuit-thickness',
   title: 'Biscuit thickness',
@@ -87,14 +90,16 @@ export const biscuitThickness = defineFormula({
     runner_depth: { symbol: 'd_r', unit: 'mm', meaning: 'runner depth', range: [0.5, 60] },
     diameter: { symbol: 'D', unit: 'mm', meaning: 'plunger diameter', range: [30, 250] },
     share: { symbol: 's', unit: '1', meaning: 'biscuit over plunger diameter, low end', range: [0.2, 0.5] },
+    left: { symbol: 'b_2', unit: 'mm', meaning: 'least that must be left when the shrinkage is fed', range: [0, 30], domain: 'not-negative', default: 0 },
+    feed: { symbol: 'V_s', unit: 'cm3', meaning: 'metal to feed for the shrinkage', range: [0, 5000], domain: 'not-negative', default: 0 },
   },
   unit: 'mm',
-  equation: 'max(b_1, d_r, s * D)',
+  equation: 'max(b_1, d_r, s * D, b_2 + 4000 * V_s / (pi * D^2))',
   outside: 'extrapolate',
   source: ['KB-SHOT-PROFILE', 'BAR-MEIR'],
   status: 'practice',
   accuracy: 'a published range ends at 30 mm, the share of the diameter exceeds it with plungers above 90 mm; pouring varies by several millimetres',
-  compute: (x) => Math.max(x.least, x.runner_depth, x.share * x.diameter),
+  compute: (x) => Math.max(x.least, x.runner_depth, x.share * x.diameter, x.left + (4000 * x.feed) / (Math.PI * x.diameter ** 2)),
 });
 
 /** Empty volume of the sleeve after pouring. */

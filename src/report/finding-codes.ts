@@ -15,6 +15,8 @@ export const FINDING_CODES: Readonly<Record<string, string>> = {
   'machine/not-worked-out': 'A machine was passed over because a figure that it is judged by could not be worked out; the message says which.',
   'table/no-figure': 'A table has no published figure for this case. Decide it with the die caster and pin the value.',
   'range/…': 'A value lies outside the range in which the formula or table named after the stroke holds. The message says what was done about it.',
+  'range/follows':
+    'Figures lie outside the range of their formula because a value breaks a limit of its own. They are said together, as a note: what breaks the limit is to be mended.',
   'range/many': 'So many figures lie outside the range of their formula or table that they are said together: the part is beyond what the rules are for.',
   'house/…':
     'A value of the plan does not keep a limit that the plant file sets on it; the value is named after the stroke. Change what it hangs on, or the limit.',

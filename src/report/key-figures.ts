@@ -1,10 +1,15 @@
+import type { BoundSide } from '../engine/missed.ts';
+
+/** A figure that stands beside a key figure; where it is a bound, which side of it is kept to. */
+export type HeldAgainst = readonly [label: string, id: string, side?: BoundSide];
+
 /** What the summary shows of a plan, where the plan has it: a figure, and the bounds that it is to be held against. */
-export const KEY_FIGURES: readonly { readonly title: string; readonly id: string; readonly bounds: readonly (readonly [label: string, id: string])[] }[] = [
+export const KEY_FIGURES: readonly { readonly title: string; readonly id: string; readonly bounds: readonly HeldAgainst[] }[] = [
   {
     title: 'Locking force needed',
     id: 'clamp.locking-force',
     bounds: [
-      ['rated', 'machine.locking-force'],
+      ['rated', 'machine.locking-force', 'most'],
       ['use', 'clamp.use'],
       ['for the fill phase as the machine has it', 'intensification.static-force'],
     ],
@@ -13,36 +18,36 @@ export const KEY_FIGURES: readonly { readonly title: string; readonly id: string
     title: 'Metal pressure',
     id: 'clamp.pressure-reached',
     bounds: [
-      ['least of the class', 'clamp.pressure-least'],
-      ['greatest of the class', 'clamp.pressure-greatest'],
-      ['within reach', 'machine.metal-pressure'],
+      ['least of the class', 'clamp.pressure-least', 'least'],
+      ['greatest of the class', 'clamp.pressure-greatest', 'most'],
+      ['within reach', 'machine.metal-pressure', 'most'],
     ],
   },
   { title: 'Metal of one shot', id: 'shot.mass', bounds: [['one part', 'part.mass']] },
-  { title: 'Fill time', id: 'fill.time', bounds: [['longest', 'fill.longest-time']] },
+  { title: 'Fill time', id: 'fill.time', bounds: [['longest', 'fill.longest-time', 'most']] },
   {
     title: 'Gate velocity',
     id: 'gate.velocity',
     bounds: [
-      ['least', 'gate.velocity-least'],
-      ['greatest', 'gate.velocity-greatest'],
+      ['least', 'gate.velocity-least', 'least'],
+      ['greatest', 'gate.velocity-greatest', 'most'],
     ],
   },
-  { title: 'Plunger speed of the fast shot', id: 'sleeve.fast-speed', bounds: [['to be planned at most', 'shot.speed-available']] },
-  { title: 'Plunger speed', id: 'pot.plunger-speed', bounds: [['to be planned at most', 'shot.speed-available']] },
+  { title: 'Plunger speed of the fast shot', id: 'sleeve.fast-speed', bounds: [['to be planned at most', 'shot.speed-available', 'most']] },
+  { title: 'Plunger speed', id: 'pot.plunger-speed', bounds: [['to be planned at most', 'shot.speed-available', 'most']] },
   {
     title: 'Sleeve fill',
     id: 'sleeve.fill',
     bounds: [
-      ['least', 'sleeve.fill-least'],
-      ['greatest', 'sleeve.fill-greatest'],
+      ['least', 'sleeve.fill-least', 'least'],
+      ['greatest', 'sleeve.fill-greatest', 'most'],
     ],
   },
   {
     title: 'Time in the die',
     id: 'cooling.dwell',
     bounds: [
-      ['wall ready after', 'cooling.ejection-time'],
+      ['wall ready after', 'cooling.ejection-time', 'least'],
       ['handbooks', 'cooling.retention-least'],
       ['to', 'cooling.retention-greatest'],
     ],
@@ -52,7 +57,7 @@ export const KEY_FIGURES: readonly { readonly title: string; readonly id: string
     id: 'cycle.time',
     bounds: [
       ['shots', 'cycle.shots'],
-      ['held by the lines from', 'cooling.cycle-least'],
+      ['held by the lines from', 'cooling.cycle-least', 'least'],
     ],
   },
   {
@@ -60,8 +65,8 @@ export const KEY_FIGURES: readonly { readonly title: string; readonly id: string
     id: 'heat.surface-before',
     bounds: [
       ['planned', 'fill.die-temperature'],
-      ['least', 'fill.die-temperature-least'],
-      ['greatest', 'fill.die-temperature-greatest'],
+      ['least', 'fill.die-temperature-least', 'least'],
+      ['greatest', 'fill.die-temperature-greatest', 'most'],
     ],
   },
   {
@@ -70,15 +75,15 @@ export const KEY_FIGURES: readonly { readonly title: string; readonly id: string
     bounds: [
       ['low', 'ejection.force-low'],
       ['high', 'ejection.force-high'],
-      ['machine', 'machine.ejector-force'],
+      ['machine', 'machine.ejector-force', 'most'],
     ],
   },
   {
     title: 'Die height',
     id: 'die.height',
     bounds: [
-      ['least', 'machine.die-height-least'],
-      ['greatest', 'machine.die-height-greatest'],
+      ['least', 'machine.die-height-least', 'least'],
+      ['greatest', 'machine.die-height-greatest', 'most'],
       ['mass', 'die.mass'],
     ],
   },

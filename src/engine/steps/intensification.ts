@@ -1,7 +1,6 @@
 import {
   biscuitLeft,
   feedTravel,
-  feedVolume,
   gateForTime,
   gateFreeze,
   hydraulicPressure,
@@ -9,13 +8,11 @@ import {
   loweredPressureLeft,
   staticLockingForce,
 } from '../../physics/intensification.ts';
-import { siliconShrinkage } from '../../physics/porosity-estimate.ts';
 import { staticPressure } from '../../physics/pq2.ts';
 import type { Ledger } from '../ledger.ts';
 import type { Block, Cell } from '../plan.ts';
 import { assumeMiddle } from '../planned.ts';
 import { type Step, tableBlock, textBlock, valuesBlock } from '../step.ts';
-import { sumOf } from '../sum.ts';
 import { VERTICAL } from './squeeze.ts';
 
 /**
@@ -37,8 +34,7 @@ export const intensificationStep: Step = {
     attempt('intensification.main-depth', 'Order of freezing', () =>
       ledger.put(ledger.value('runner.segment-depth', 'main runner').as('intensification.main-depth')),
     );
-    attempt('porosity.shrinkage', 'Solidification shrinkage', () => shrinkage(ledger));
-    attempt('intensification.feed-volume', 'Metal to feed', () => feed(ledger, cold));
+    attempt('intensification.feed-travel', 'Metal to feed', () => feed(ledger, cold));
   },
   show,
 };
@@ -123,27 +119,9 @@ function hold(ledger: Ledger): void {
   );
 }
 
-/** Aluminium alloys by their silicon; the other families have one figure each. */
-function shrinkage(ledger: Ledger): void {
-  const family = ledger.alloy.family;
-  const silicon = family === 'aluminium' ? ledger.maybe('fill.silicon') : undefined;
-  if (silicon === undefined) {
-    ledger.look('porosity/shrinkage', 'used', { family }, 'porosity.shrinkage');
-    return;
-  }
-  const pure = ledger.look('porosity/shrinkage', 'greatest', { family }, 'porosity.shrinkage-pure');
-  const measured = ledger.look('porosity/shrinkage', 'least', { family }, 'porosity.shrinkage-eutectic');
-  ledger.apply(siliconShrinkage, { silicon, pure, measured }, { id: 'porosity.shrinkage' });
-}
-
 function feed(ledger: Ledger, cold: boolean): void {
-  const metal = [ledger.value('part.volume'), ledger.value('overflow.volume')];
-  const volume = ledger.put(sumOf('intensification.metal', 'Casting with its overflows', 'cm3', metal));
-  const total = ledger.apply(feedVolume, { volume, shrinkage: ledger.value('porosity.shrinkage'), cavities: ledger.value('machine.cavities') });
-  const travel = ledger.apply(feedTravel, { volume: total, diameter: ledger.value('machine.plunger') });
-  if (!cold) return;
-  ledger.look('sleeve/biscuit', 'least', {}, 'intensification.biscuit-least');
-  ledger.apply(biscuitLeft, { biscuit: ledger.value('sleeve.biscuit-thickness'), travel });
+  const travel = ledger.apply(feedTravel, { volume: ledger.value('intensification.feed-volume'), diameter: ledger.value('machine.plunger') });
+  if (cold) ledger.apply(biscuitLeft, { biscuit: ledger.value('sleeve.biscuit-thickness'), travel });
 }
 
 function show(ledger: Ledger): readonly Block[] {

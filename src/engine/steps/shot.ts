@@ -18,6 +18,7 @@ import { fastSpeed } from '../../physics/sleeve/travel.ts';
 import type { Ledger } from '../ledger.ts';
 import { assumeMiddle } from '../planned.ts';
 import { type Step, textBlock, valuesBlock } from '../step.ts';
+import { workFeeding } from './feeding.ts';
 
 /**
  * All metal of one shot, and the sleeve or the pot it comes from, for the cavities, machine and plunger that are filed.
@@ -26,6 +27,7 @@ import { type Step, textBlock, valuesBlock } from '../step.ts';
 export function workShot(ledger: Ledger): void {
   const attempt = ledger.attempt.bind(ledger);
   const cold = ledger.text('machine.chamber') === 'cold';
+  workFeeding(ledger);
   if (cold) attempt('sleeve.biscuit-thickness', 'Biscuit', () => biscuit(ledger));
   attempt('shot.volume', 'Metal of one shot', () => metal(ledger, cold));
   if (cold) {
@@ -45,13 +47,21 @@ export function workShot(ledger: Ledger): void {
   );
 }
 
-/** Aluminium needs the thicker least biscuit of the two in use; the others take the published least. */
+/** Aluminium needs the thicker least biscuit of the two in use; the others take the published least, which must be left after feeding. */
 function biscuit(ledger: Ledger): void {
   const diameter = ledger.value('machine.plunger');
   const least = ledger.look('sleeve/biscuit', ledger.alloy.family === 'aluminium' ? 'used' : 'least', {}, 'sleeve.biscuit-least');
   const share = ledger.look('sleeve/biscuit', 'share_least', {}, 'sleeve.biscuit-share');
   ledger.look('sleeve/biscuit', 'greatest', {}, 'sleeve.biscuit-greatest');
-  const thickness = ledger.apply(biscuitThickness, { least, runner_depth: ledger.value('runner.depth'), diameter, share });
+  const left = ledger.look('sleeve/biscuit', 'least', {}, 'intensification.biscuit-least');
+  const thickness = ledger.apply(biscuitThickness, {
+    least,
+    runner_depth: ledger.value('runner.depth'),
+    diameter,
+    share,
+    left,
+    feed: ledger.maybe('intensification.feed-volume'),
+  });
   ledger.apply(biscuitVolume, { diameter, thickness });
 }
 

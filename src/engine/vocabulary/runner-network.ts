@@ -46,5 +46,10 @@ export const RUNNER_NETWORK_WORDS = {
   'runner.widest-split': number('1', 'Branches of the widest split'),
   'runner.network-volume': number('cm3', 'Runner of the shot, run by run'),
   'runner.network-area': number('cm2', 'Projected area of the runner of the shot, run by run'),
+  'runner.all-with-biscuit': number('cm3', 'Runner of the shot with the biscuit'),
+  'runner.with-biscuit': number('cm3', 'Runner of one cavity with its share of the biscuit'),
+  'runner.volume-by': text('What the runner volume is by'),
+  'runner.largest-run': text('Run with the most metal'),
+  'runner.largest-volume': number('cm3', 'Metal of the largest run of the shot'),
   'runner.network-ratio': number('1', 'Runner laid out over runner planned with'),
 } as const;

@@ -1,4 +1,5 @@
 import type { RootContent } from 'mdast';
+import { missesBound } from '../../engine/missed.ts';
 import type { Plan } from '../../engine/plan.ts';
 import { printTraced } from '../../kernel/traced.ts';
 import { KEY_FIGURES } from '../key-figures.ts';
@@ -62,10 +63,12 @@ function keyFigureRows(plan: Plan): Inline[][][] {
   return KEY_FIGURES.filter(({ id }) => plan.inDie === undefined || OF_A_PART.has(id)).flatMap(({ title, id, bounds }) => {
     const value = plan.values.get(id);
     if (value === undefined) return [];
-    const held = bounds.flatMap(([label, bound]) => {
+    const held = bounds.flatMap(([label, bound, side]) => {
       if (plan.parts !== undefined && bound === 'part.mass') return [];
       const limit = plan.values.get(bound);
-      return limit === undefined ? [] : [`${label} ${printTraced(limit)}`];
+      if (limit === undefined) return [];
+      const missed = side !== undefined && missesBound(value, limit, side);
+      return [`${label} ${printTraced(limit)}${missed ? ': missed' : ''}`];
     });
     return [[[plan.parts === undefined ? title : title.replace('good part', 'good set')], [printTraced(value)], [held.join(', ') || '–']]];
   });

@@ -342,6 +342,13 @@ export const cases: readonly Case[] = [
     from: 'Bar-Meir (BAR-MEIR): at least as thick as the runner',
   },
   {
+    formula: 'sleeve.biscuit-thickness',
+    inputs: { least: 15, runner_depth: 8, diameter: 40, share: 0.3333, left: 15, feed: 5 },
+    expected: 18.979,
+    tolerance: { absolute: 0.001 },
+    from: `${HAND}: 5 cm3 are 3.979 mm of the 1256.6 mm2 of a 40 mm plunger, 15 mm stay`,
+  },
+  {
     formula: 'sleeve.air-volume',
     inputs: { volume: 806.2, diameter: 70, length: 400 },
     expected: 733.2,

@@ -116,3 +116,12 @@ test('a vertical shot has its own time under pressure', () => {
   expect(ledger.values.has('intensification.hold')).toBe(false);
   expect(ledger.values.has('intensification.gate-freeze-least')).toBe(true);
 });
+
+test('the biscuit is planned so that feeding leaves the least that does not block the pressure', () => {
+  // Copper alloys have the published least of 15 mm and not the greater one of aluminium; a small plunger travels far to feed a large casting.
+  const ledger = workTo('intensification', { ...CASE, alloy: 'C87800', pinned: { ...PINNED, 'machine.plunger': '40 mm' } });
+  const travel = figure(ledger, 'intensification.feed-travel');
+  expect(figure(ledger, 'sleeve.biscuit-thickness')).toBeCloseTo(15 + travel, 9);
+  expect(figure(ledger, 'intensification.biscuit-left')).toBeCloseTo(15, 9);
+  expect(findingsOf(ledger).has('intensification/biscuit-left')).toBe(false);
+});

@@ -169,3 +169,22 @@ test('gates in proportion to their segments: 100 cm3 at 47 m/s in 35 ms ask for 
   expect(figure(ledger, 'gate.area-for-volume')).toBeCloseTo(100000 / (47 * 35), 9);
   expect((figure(ledger, 'gate.area-for-volume') * figure(ledger, 'gate.flow-volume')) / 100).toBeCloseTo(figure(ledger, 'gate.area'), 9);
 });
+
+describe('the runner against the textbook rule', () => {
+  test('is counted with the biscuit that the rule counts, and names the run to shorten', () => {
+    const ledger = pinnedTo({ 'machine.cavities': '4' });
+    const whole = figure(ledger, 'runner.total-volume') + figure(ledger, 'sleeve.biscuit-volume');
+    expect(figure(ledger, 'runner.with-biscuit')).toBeCloseTo(whole / 4, 9);
+    const finding = findingsOf(ledger).get('runner/handbook');
+    expect(finding?.fix).toContain(`first the ${ledger.texts.get('runner.largest-run')}`);
+    expect(finding?.fix).not.toContain('pin runner.volume; until then');
+  });
+  test('is not told to be laid out where it is pinned', () => {
+    const codes = [...findingsOf(pinnedTo({ 'runner.volume': '900 cm3' })).keys()].filter((code) => code.startsWith('runner/handbook'));
+    expect(codes).toEqual(['runner/handbook-share']);
+  });
+  test('a hot chamber has no biscuit to count', () => {
+    const ledger = workTo('runner-network', LEVER);
+    expect(figure(ledger, 'runner.with-biscuit')).toBeCloseTo(figure(ledger, 'runner.volume'), 9);
+  });
+});

@@ -145,7 +145,9 @@ function fileDiameter(ledger: Ledger, { force, pins, size, length, end_factor, p
   ledger.apply(pinBucklingForce, { diameter, length, modulus, end_factor });
   ledger.apply(pinSlenderness, { length, diameter });
   const high = ledger.maybe('ejection.cavity-force-high');
-  if (high !== undefined) ledger.apply(pinPressure, { force: high, pins, diameter }, { id: 'ejection.pin-pressure-high' });
+  if (high === undefined) return;
+  ledger.apply(pinPressure, { force: high, pins, diameter }, { id: 'ejection.pin-pressure-high' });
+  ledger.apply(pinPressureDiameter, { force: high, pins, pressure }, { id: 'ejection.pin-high-diameter' });
 }
 
 /** All pins of the die. Those of overflows, runner and feeder push on metal that shrinks free, and carry none of the force reckoned. */

@@ -47,17 +47,28 @@ export function recordDecisions(ledger: Ledger, found: Search): void {
 }
 
 function pinnedBecause({ fits, chosen }: Search): string {
-  return `pinned by the engineer; it ${fits && chosen.waived.length === 0 ? 'passes the limits looked at' : 'does not pass every limit'}`;
+  if (!fits) return 'pinned by the engineer; it does not pass every limit';
+  return chosen.waived.length === 0 ? 'pinned by the engineer; it passes the limits looked at' : `pinned by the engineer; it misses: ${missedOf(chosen)}`;
 }
 
-function machineBecause({ fits, chosen, cheapest, byCost }: Search): string {
+function machineBecause(found: Search): string {
+  const { fits, chosen, cheapest, byCost } = found;
   if (!fits) return 'nearest miss: no machine of the plant passes every limit';
   const what = byCost ? 'cheapest good part' : 'smallest machine of the plant with a plunger';
   const safer = chosen !== cheapest && byCost ? '; of those that cost the same, the one with the most in reserve' : '';
   if (chosen.waived.length === 0) return `${what} of all that pass every limit looked at${safer}`;
-  const broken = chosen.waived.map(({ title }) => lowerFirst(title)).join('; ');
-  return `${what} of all that break no error, with a weight for every warning broken${safer}. It does not pass: ${broken}`;
+  return `${whyNotClean(found)}; taken with these missed: ${missedOf(chosen)}. It is the ${what} of all that break no error, with a weight for every warning broken${safer}`;
 }
+
+/** Why one that breaks warnings is taken. Those left early for their cost are not known to break anything. */
+function whyNotClean({ byCost, tried }: Search): string {
+  const clean = byCost ? tried.filter(({ waived, stop }) => stop === undefined && waived.length === 0) : [];
+  if (clean.length === 0) return 'no candidate keeps every limit';
+  const some = clean.some(({ reached }) => reached === 'done') ? 'one that keeps every limit' : 'one that keeps every limit, if there is any,';
+  return `${some} would cost more than these warnings weigh`;
+}
+
+const missedOf = ({ waived }: Tried): string => waived.map(({ title }) => lowerFirst(title)).join('; ');
 
 /** Why this count, in words, for the value and the decision. */
 export function countBecause(ledger: Ledger, { fits, byCost, chosen }: Search): string {

@@ -55,7 +55,8 @@ function itemsThatServe(ledger: Ledger): string[] {
 }
 
 function onePlunger(ledger: Ledger, given: Traced<'mm'>, item: string): void {
-  const as = (id: ValueId): { id: ValueId; item: string } => ({ id, item });
+  const aside = given.value !== ledger.value('machine.plunger').value;
+  const as = (id: ValueId) => ({ id, item, aside });
   const diameter = ledger.put(given.as(`pq2.plunger-diameter[${item}]`));
   const hydraulic_pressure = ledger.value('machine.pressure-fill');
   const cylinder_diameter = ledger.value('machine.cylinder-diameter');
@@ -102,7 +103,14 @@ function sleeveFill(ledger: Ledger, diameter: Traced<'mm'>, item: string): Reado
       ? ledger.put(planned.as(`pq2.plunger-biscuit[${item}]`))
       : ledger.apply(
           biscuitThickness,
-          { least: ledger.value('sleeve.biscuit-least'), runner_depth: ledger.value('runner.depth'), diameter, share: ledger.value('sleeve.biscuit-share') },
+          {
+            least: ledger.value('sleeve.biscuit-least'),
+            runner_depth: ledger.value('runner.depth'),
+            diameter,
+            share: ledger.value('sleeve.biscuit-share'),
+            left: ledger.value('intensification.biscuit-least'),
+            feed: ledger.maybe('intensification.feed-volume'),
+          },
           { id: 'pq2.plunger-biscuit', item },
         );
   const fill = ledger.apply(

@@ -4,6 +4,7 @@ import { workSetRunner, workSetSpeeds } from '../../die-set/runner.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Block, Cell } from '../../plan.ts';
 import { cell, type Step, tableBlock, textBlock, textCell, valuesBlock } from '../../step.ts';
+import { sumOf } from '../../sum.ts';
 import { workFeed, workGates } from './feed.ts';
 import { workLayout, workSpeeds } from './layout.ts';
 
@@ -49,9 +50,26 @@ export const runnerNetworkStep: Step = {
     ledger.attempt('runner.network-ratio', 'Runner laid out', () =>
       ledger.apply(networkRatio, { network: ledger.value('runner.network-volume'), planned: ledger.value('runner.total-volume') }),
     );
+    ledger.attempt('runner.with-biscuit', 'Runner with its biscuit', () => fileForRule(ledger));
   },
   show,
 };
+
+/** What the textbook rule is held against: the rule counts the biscuit, so what is compared counts it too. A hot chamber has none. */
+function fileForRule(ledger: Ledger): void {
+  const feeder = [ledger.value('runner.total-volume'), ledger.value('sleeve.biscuit-volume')];
+  const volume = ledger.put(sumOf('runner.all-with-biscuit', 'Runner and biscuit of the shot', 'cm3', feeder));
+  ledger.apply(runnerEachVolume, { volume, cavities: ledger.value('machine.cavities') }, { id: 'runner.with-biscuit' });
+  // A run along the gate is as long as the gate.
+  const runs = runsOf(ledger).filter((run) => !run.startsWith('gate run'));
+  const volumeOf = (run: string): number => ledger.value('runner.segment-volume', run).value;
+  const [first = ''] = runs;
+  const largest = runs.reduce((most, run) => (volumeOf(run) > volumeOf(most) ? run : most), first);
+  const planned = ledger.value('runner.volume');
+  ledger.setText('runner.volume-by', planned.kind === 'pinned' ? 'pinned' : largest === '' ? 'share' : 'layout');
+  ledger.setText('runner.largest-run', largest === '' ? 'none' : largest);
+  if (largest !== '') ledger.put(ledger.value('runner.segment-volume', largest).as('runner.largest-volume', `of the run with the most metal: ${largest}`));
+}
 
 function show(ledger: Ledger): readonly Block[] {
   if (!ledger.values.has('runner.network-volume')) return [];
@@ -79,8 +97,7 @@ function show(ledger: Ledger): readonly Block[] {
       'runner.main-ratio-greatest',
       'runner.network-area',
       'runner.network-volume',
-      'runner.total-volume',
-      'runner.network-ratio',
+      ...(isAsPlanned(ledger) ? [] : (['runner.total-volume', 'runner.network-ratio'] as const)),
       ...(fan ? (['runner.fan-length', 'runner.fan-angle'] as const) : (['runner.end-share', 'runner.flow-angle'] as const)),
       'gate.each-area',
       'gate.each-width',
@@ -95,6 +112,12 @@ function show(ledger: Ledger): readonly Block[] {
       'Gates are of equal size until the flow segments are drawn. Then each gate takes the area for the volume of its own segment, overflows included, at the one velocity; so all segments, and all cavities of a die, are full at the same time.',
     ),
   ];
+}
+
+/** Whether the shot counts the runner as it is laid out; then there is nothing to compare. */
+function isAsPlanned(ledger: Ledger): boolean {
+  const ratio = ledger.maybe('runner.network-ratio')?.value;
+  return ratio !== undefined && Math.abs(ratio - 1) < 1e-6;
 }
 
 /** Runs from the feeder down: filed from the gate up, so the other way round. */

@@ -21,20 +21,20 @@ export function workKind(ledger: Ledger, kind: Kind): void {
   const velocity = ledger.apply(
     chokedVelocity,
     { gas_temperature: ledger.value('vent.gas-temperature'), friction_length },
-    { id: 'vent.kind-velocity', item: kind },
+    { id: 'vent.kind-velocity', item: kind, aside: !planned },
   );
   const sizing = { gas_volume: ledger.value('vent.gas-volume'), time: ledger.value('fill.time'), velocity };
   const critical = ledger.apply(ventArea, sizing, { id: 'vent.kind-critical', item: kind, note: 'a vent choked throughout passes the gas in the fill time' });
   const area = kindArea(ledger, kind, planned, critical);
   // Gates that take the whole parting line leave no room for plain vents, and there is nothing to balance.
   if (area.value <= 0) return;
-  const area_ratio = ledger.apply(areaRatio, { area, critical }, { id: 'vent.kind-ratio', item: kind });
+  const area_ratio = ledger.apply(areaRatio, { area, critical }, { id: 'vent.kind-ratio', item: kind, aside: !planned });
   const { start, behind } = pressures(ledger, kind, planned);
-  const back_pressure = ledger.apply(backPressure, { behind, start }, { id: 'vent.kind-back', item: kind });
+  const back_pressure = ledger.apply(backPressure, { behind, start }, { id: 'vent.kind-back', item: kind, aside: !planned });
   const stroke = ledger.value('vent.stroke');
-  const times = ledger.apply(residualPressure, { area_ratio, stroke, friction_length, back_pressure }, { id: 'vent.kind-times', item: kind });
-  ledger.apply(cavityPressure, { start, times }, { id: 'vent.kind-bar', item: kind });
-  ledger.apply(gasLeft, { pressure: times, stroke }, { id: 'vent.kind-left', item: kind });
+  const times = ledger.apply(residualPressure, { area_ratio, stroke, friction_length, back_pressure }, { id: 'vent.kind-times', item: kind, aside: !planned });
+  ledger.apply(cavityPressure, { start, times }, { id: 'vent.kind-bar', item: kind, aside: !planned });
+  ledger.apply(gasLeft, { pressure: times, stroke }, { id: 'vent.kind-left', item: kind, aside: !planned });
 }
 
 /** Friction length: of a plain vent as planned, of a chill vent from its gap, of a valve as published. */

@@ -1,4 +1,5 @@
 import { gasThroughStroke } from '../../../physics/solve/vent-balance.ts';
+import { isBeyondRange } from '../../beyond-range.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Block, Figure, FigurePoint } from '../../plan.ts';
 import { cell, tableBlock, textBlock, valuesBlock } from '../../step.ts';
@@ -12,6 +13,9 @@ const POINTS = 40;
 const ROOM = 2;
 
 const NAMES: Readonly<Record<Kind, string>> = { plain: 'plain vents', chill: 'chill vents', vacuum: 'vacuum' };
+
+/** Figures of a kind that a formula with a range gives. */
+const BALANCED = ['vent.kind-ratio', 'vent.kind-times', 'vent.kind-bar', 'vent.kind-left'] as const;
 
 export function show(ledger: Ledger): readonly Block[] {
   if (!ledger.values.has('vent.residual-pressure')) return [];
@@ -67,7 +71,7 @@ export function show(ledger: Ledger): readonly Block[] {
       'Kinds of venting for this cavity',
       ['Kind', 'Area', 'Over critical area', 'Friction length', 'Gas velocity', 'At the start', 'At nine tenths of the stroke', 'Gas left'],
       KINDS.filter((one) => ledger.values.has(`vent.kind-bar[${one}]`)).map((one) => [
-        one === kind ? `${NAMES[one]}, planned` : NAMES[one],
+        `${NAMES[one]}${one === kind ? ', planned' : ''}${BALANCED.some((id) => isBeyondRange(ledger.value(id, one))) ? ', beyond the range of the formula' : ''}`,
         cell(ledger, 'vent.kind-area', one),
         cell(ledger, 'vent.kind-ratio', one),
         cell(ledger, 'vent.kind-friction', one),

@@ -1,0 +1,30 @@
+import { feedVolume } from '../../physics/intensification.ts';
+import { siliconShrinkage } from '../../physics/porosity-estimate.ts';
+import type { Ledger } from '../ledger.ts';
+import { sumOf } from '../sum.ts';
+
+/**
+ * Metal that the shrinkage of castings and overflows takes after the fill. The biscuit must be thick enough for it, so it is worked
+ * out before the shot; it hangs on neither plunger nor biscuit.
+ */
+export function workFeeding(ledger: Ledger): void {
+  ledger.attempt('porosity.shrinkage', 'Solidification shrinkage', () => shrinkage(ledger));
+  ledger.attempt('intensification.feed-volume', 'Metal to feed', () => {
+    const metal = [ledger.value('part.volume'), ledger.value('overflow.volume')];
+    const volume = ledger.put(sumOf('intensification.metal', 'Casting with its overflows', 'cm3', metal));
+    ledger.apply(feedVolume, { volume, shrinkage: ledger.value('porosity.shrinkage'), cavities: ledger.value('machine.cavities') });
+  });
+}
+
+/** Aluminium alloys by their silicon; the other families have one figure each. */
+function shrinkage(ledger: Ledger): void {
+  const family = ledger.alloy.family;
+  const silicon = family === 'aluminium' ? ledger.maybe('fill.silicon') : undefined;
+  if (silicon === undefined) {
+    ledger.look('porosity/shrinkage', 'used', { family }, 'porosity.shrinkage');
+    return;
+  }
+  const pure = ledger.look('porosity/shrinkage', 'greatest', { family }, 'porosity.shrinkage-pure');
+  const measured = ledger.look('porosity/shrinkage', 'least', { family }, 'porosity.shrinkage-eutectic');
+  ledger.apply(siliconShrinkage, { silicon, pure, measured }, { id: 'porosity.shrinkage' });
+}
