@@ -142,7 +142,7 @@ describe('what is shown', () => {
 
 describe('limits, each with what helps', () => {
   test.each<[string, SmallPart, Readonly<Record<string, string>>, string]>([
-    ['finish/press-usual', LEVER, { 'machine.cavities': '12' }, 'press of'],
+    ['finish/press-usual', LEVER, { 'machine.cavities': '24' }, 'press of'],
     ['finish/heat-treatment-family', { ...LEVER, quality: 'heat_treatment: T6' }, {}, 'heat_treatment: none'],
     ['finish/quench-magnesium', { ...LID, alloy: 'AZ91D' }, { 'finish.cooling': 'water quench' }, 'finish.cooling as air'],
     ['finish/quench-t5', { ...LID, quality: 'heat_treatment: T5' }, { 'finish.cooling': 'air' }, 'water quench'],

@@ -99,7 +99,7 @@ test('the search rules nothing out wrongly, although a smaller shot may go to a 
 });
 
 test('a large press of an invented plant does not hide that usual ones are smaller', () => {
-  const twelve = { 'machine.cavities': '12' };
+  const twelve = { 'machine.cavities': '24' };
   const invented = plantWith(...PRESSES).replace('invented: false', 'invented: true');
   const usual = (plant: string): boolean => findingsOf(lid(twelve, plant, LEVER)).has('finish/press-usual');
   expect([usual(invented), usual(plantWith(...PRESSES)), usual(BARE_PLANT)]).toEqual([true, false, true]);
