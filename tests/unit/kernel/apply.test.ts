@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { checkNumbers, isPossible, Refusal } from '../../../src/kernel/apply.ts';
+import { applyFormula, checkNumbers, isPossible, Refusal } from '../../../src/kernel/apply.ts';
 import { defineFormula, equationOf, type Formula, fillIn, otherwiseOf, substitute } from '../../../src/kernel/formula.ts';
+import { Traced } from '../../../src/kernel/traced.ts';
+import type { Unit } from '../../../src/kernel/units.ts';
 
 const made = (outside: 'refuse' | 'clamp' | 'extrapolate'): Formula =>
   defineFormula({
@@ -106,5 +108,49 @@ describe('a formula as text', () => {
     expect(equationOf(made('refuse'))).toBe('y = w + s * q');
     expect(equationOf({ ...made('refuse'), implicit: true })).toBe('y solves 0 = w + s * q');
     expect(equationOf({ ...made('refuse'), solution: 'time-stepped' })).toBe('y by time steps of w + s * q');
+  });
+});
+
+describe('a formula applied to traced values', () => {
+  const traced = (id: string, value: number, unit: Unit = 'mm'): Traced => Traced.assumption(id, value, unit, { note: 'of the test', status: 'practice' });
+  const apply = (args: object, formula = made('extrapolate'), options?: { readonly id?: string; readonly note?: string }) =>
+    applyFormula(formula, args as Parameters<typeof applyFormula>[1], options);
+
+  it('gives the result with its unit, its parents as they were given, and the weakest status', () => {
+    const parents = { length: traced('a.length', 15), rest: traced('a.rest', 3) };
+    const { result, warnings } = apply(parents);
+    // 15 + 3, and a shift of a tenth of the length.
+    expect([result.id, result.value, result.unit, result.status, result.range]).toEqual(['made.up', 19.5, 'mm', 'practice', 'inside']);
+    expect(result.parents).toEqual([parents.length, parents.rest]);
+    expect(warnings).toEqual([]);
+  });
+  it('takes another id and a note', () => {
+    const { result } = apply({ length: traced('a.length', 15) }, made('extrapolate'), { id: 'made.other', note: 'why' });
+    expect([result.id, result.note]).toEqual(['made.other', 'why']);
+  });
+  it('warns once for each input beyond its range, and reckons with the clamped one', () => {
+    expect(apply({ length: traced('a.length', 30) }).warnings).toHaveLength(1);
+    expect(apply({ length: traced('a.length', 30) }, made('clamp')).result).toMatchObject({ value: 25, range: 'clamped' });
+  });
+  it('refuses another unit, and a missing input that must be given', () => {
+    expect(() => apply({ length: traced('a.length', 15, 'cm') })).toThrow('made.up: length must be in mm, not cm');
+    expect(() => apply({ rest: traced('a.rest', 1) })).toThrow('made.up: length is missing');
+  });
+  it('refuses a result that is no number, and a broken condition with what it was given; the values go with it', () => {
+    const length = traced('a.length', 15);
+    const endless: Formula = { ...made('extrapolate'), compute: () => 1 / 0 };
+    const bound: Formula = { ...made('extrapolate'), requires: [{ text: 'a rest above 2', holds: (x) => (x['rest'] as number) > 2 }] };
+    const refusal = (formula: Formula): Refusal => {
+      try {
+        apply({ length }, formula);
+      } catch (error) {
+        return error as Refusal;
+      }
+      throw new Error('not refused');
+    };
+    expect(refusal(endless)).toMatchObject({ code: 'range/made.up', message: 'Made-up sum has no finite result for these inputs', values: [length] });
+    expect(refusal(bound)).toMatchObject({ code: 'range/made.up', message: 'Made-up sum needs a rest above 2', values: [length] });
+    // The shift follows from the length that is used: a tenth of 15.
+    expect(refusal(bound).fix).toBe('mend what it was given: length = 15 mm, rest = 2 mm, shift = 1.5 mm, lit = 1');
   });
 });
