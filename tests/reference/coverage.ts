@@ -1,6 +1,7 @@
 /* The table in COVERAGE.md: what checks each formula and each table, and where the figures of the checks come from. */
 import { FORMULAS } from '../../src/physics/index.ts';
 import { changedFigures, type Meets } from '../mutation/meets.ts';
+import { BOUNDS } from '../rules/cells/bounds.ts';
 import { type HeldCell, heldCells } from '../rules/cells/held.ts';
 import { figure, tables } from '../rules/tables.ts';
 import { ALLOY_FIGURES } from './alloys-copy/index.ts';
@@ -108,6 +109,7 @@ function changeText(): string[] {
     `Any other figure: nothing from outside. ${open} figures are derived, practice or memory; no work read prints them. A changed one shows in the`,
     `committed plans that use it, but nothing says which of the two is right. ${slips} of them are typed twice all the same, against slips of the hand.`,
     'They are listed below: those of the tables by table and column, those of the alloys by property.',
+    `Beside them ${BOUNDS.reduce((sum, { printed }) => sum + printed.length, 0)} figures that a work prints stand in conditions of limits; \`tests/rules/cells/bounds.ts\` types them, so that a change fails too.`,
     '`node tests/mutation/figures.mjs` changes the figures one after the other.',
     '',
     ...headed(

@@ -17,7 +17,7 @@ const life = (family: string, die: readonly [number, number], cores: readonly [n
 
 /** Cells that no work read prints, typed a second time all the same: they are held against slips, not verified. */
 const ROWS: Readonly<Record<string, readonly Row[]>> = {
-  'NADCA S-4A-7 draft constants: aluminium inside read, the rest from memory': [
+  'draft constants of the product standard, remembered': [
     ['draft/constant', { ...al, surface: 'outside', level: 'standard' }, 'constant', 60, 'derived'],
     ['draft/constant', { ...al, surface: 'hole', level: 'standard' }, 'constant', 20, 'memory'],
     ['draft/constant', { ...zinc, surface: 'inside', level: 'standard' }, 'constant', 50, 'memory'],
@@ -27,29 +27,29 @@ const ROWS: Readonly<Record<string, readonly Row[]>> = {
     ['draft/constant', { ...al, surface: 'inside', level: 'precision' }, 'factor', 0.8, 'memory'],
     ['draft/constant', { ...cu, surface: 'hole', level: 'precision' }, 'constant', null],
   ],
-  'encyclopaedia table of least tapers, 1:200, 1:100, 1:80': [
+  'angles of the published tapers': [
     ['draft/least-taper', al, 'angle', 0.573, 'derived'],
     ['draft/least-taper', cu, 'angle', 0.716, 'derived'],
   ],
-  'NADCA S-4A-1, S-4A-2 quoted by a die caster (aluminium); S-4A-3 and zinc from memory': [
+  'tolerances of the product standard, remembered': [
     ['tolerance/linear', { ...cu, level: 'standard' }, 'step', 0.076, 'memory'],
     ['tolerance/parting-line', { ...zinc, level: 'standard', area: 64.516 }, 'amount', 0.114, 'memory'],
     ['tolerance/moving-component', { ...al, level: 'standard', area: 645.16 }, 'amount', 0.61, 'memory'],
     ['tolerance/moving-component', { ...mg, level: 'precision', area: 129.032 }, 'amount', 0.178, 'memory'],
     ['tolerance/flatness', { level: 'standard' }, 'step', 0.08, 'memory'],
   ],
-  'ISO 8062-3:2007 table 2': [['tolerance/iso-8062-3', { grade: '8', nominal: 1600 }, 'width', 3.2, 'memory']],
-  'NADCA cored holes (memory; four aluminium points on a caster sheet) and a United Kingdom caster': [
+  'ISO 8062-3 above 630 mm, remembered': [['tolerance/iso-8062-3', { grade: '8', nominal: 1600 }, 'width', 3.2, 'memory']],
+  'cored holes of the product standard, remembered': [
     ['hole/greatest-depth', { ...mg, diameter: 6.35 }, 'depth', 25.4, 'memory'],
     ['hole/greatest-depth', { ...zinc, diameter: 3.175 }, 'depth', 9.5, 'memory'],
     ['hole/greatest-depth', { ...cu, diameter: 25.4 }, 'depth', 127, 'memory'],
     ['hole/depth-ratio', {}, 'greatest', 6, 'memory'],
   ],
-  'two makers of thread-forming screws; course text; toolmaker': [
+  'machining stock and angle pin': [
     ['machining/stock', {}, 'least', 0.25, 'memory'],
     ['slide/angle-pin', {}, 'used', 18, 'practice'],
   ],
-  'fill-time constants from memory; worksheet table read': [
+  'fill-time constants, remembered': [
     ['fill/steel-constant', { pair: 'aluminium' }, 'k', 0.0346, 'memory'],
     ['fill/steel-constant', { pair: 'tungsten-die' }, 'k', 0.0124, 'memory'],
     ['fill/flow', { group: 'aluminium' }, 'conversion', 4.8, 'memory'],
@@ -60,13 +60,13 @@ const ROWS: Readonly<Record<string, readonly Row[]>> = {
     ['fill/recommended', mg, 'liquidus', 610, 'memory'],
     ['fill/handbook', { wall: 5 }, 'velocity_greatest', 40, 'memory'],
   ],
-  'die casting knowledge-base articles and foundry lexicon': [
+  'gate, remembered': [
     ['gate/velocity', { ...cu, use: 'general' }, 'greatest', 50, 'memory'],
     ['gate/thickness', mg, 'least', 0.6, 'memory'],
     ['gate/discharge', al, 'used', 0.5, 'memory'],
     ['gate/atomisation', { level: 'usual' }, 'index_us', 475, 'memory'],
   ],
-  'pressure classes in kgf/cm2 (worksheet), area shares, hot chamber, overflows, vents, furnace': [
+  'pressure, area shares, hot chamber, overflows, vents, furnace': [
     ['clamp/pressure', { ...cu, use: 'pressure-tight' }, 'greatest', 100, 'memory'],
     ['clamp/area-share', {}, 'overflow_used', 15, 'derived'],
     ['machine/metal-pressure', { chamber: 'hot' }, 'greatest', 31, 'practice'],
