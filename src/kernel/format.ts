@@ -1,7 +1,7 @@
 import type { Unit } from './units.ts';
 
 /**
- * A number as a plan prints it: three significant digits below 1000, four above, no grouping, no exponent for
+ * A number as a plan prints it: three significant digits, four between 1000 and 10000, no grouping, no exponent for
  * engineering sizes. These are estimates; more digits would claim what the figures do not hold.
  */
 export function formatNumber(value: number, digits?: number): string {
@@ -10,7 +10,7 @@ export function formatNumber(value: number, digits?: number): string {
   const size = Math.abs(value);
   if (size === 0) return '0';
   if (size >= 1e9 || size < 1e-4) return value.toExponential(2);
-  const significant = size >= 1000 ? Math.max(4, Math.floor(Math.log10(size)) - 1) : 3;
+  const significant = size >= 1000 && size < 10000 ? 4 : 3;
   return withoutNegativeZero(String(Number(value.toPrecision(significant))));
 }
 

@@ -4,7 +4,7 @@ import type { BoundSide } from '../engine/missed.ts';
 export type HeldAgainst = readonly [label: string, id: string, side?: BoundSide];
 
 /** What the summary shows of a plan, where the plan has it: a figure, and the bounds that it is to be held against. */
-export const KEY_FIGURES: readonly { readonly title: string; readonly id: string; readonly bounds: readonly HeldAgainst[] }[] = [
+export const KEY_FIGURES: readonly { readonly title: string; readonly id: string; readonly bounds: readonly HeldAgainst[]; readonly unlessNone?: true }[] = [
   {
     title: 'Locking force needed',
     id: 'clamp.locking-force',
@@ -87,6 +87,9 @@ export const KEY_FIGURES: readonly { readonly title: string; readonly id: string
       ['mass', 'die.mass'],
     ],
   },
+  { title: 'Slides beyond the sides of the die', id: 'die.overhang-width', bounds: [['room that they take there', 'die.room-width']], unlessNone: true },
+  { title: 'Slides beyond top and bottom of the die', id: 'die.overhang-height', bounds: [['room that they take there', 'die.room-height']], unlessNone: true },
+  { title: 'Slides on the side of the feeder', id: 'die.feeder-slides', bounds: [], unlessNone: true },
   {
     title: 'Die life',
     id: 'die.life',

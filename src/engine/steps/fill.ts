@@ -110,15 +110,18 @@ function longestTime(ledger: Ledger): void {
   const least = ledger.look('fill/solids', 'least', { family, wall }, 'fill.solids-least');
   const greatest = ledger.look('fill/solids', 'greatest', { family, wall }, 'fill.solids-greatest');
   const position = ledger.look('fill/demand', 'position', { demand: ledger.text('fill.demand') }, 'fill.solids-position');
-  ledger.apply(longestFillTime, {
+  const given = {
     k: ledger.look('fill/steel-constant', 'k', { pair: family }, 'fill.steel-constant'),
-    wall,
     gate_temperature: ledger.value('fill.gate-temperature'),
     flow_temperature: ledger.look('fill/flow', 'flow_temperature', { group }, 'fill.flow-temperature'),
     die_temperature: ledger.value('fill.die-temperature'),
     solids: ledger.apply(solidsAllowed, { least, greatest, position }),
     conversion: ledger.look('fill/flow', 'conversion', { group }, 'fill.conversion'),
-  });
+  };
+  ledger.apply(longestFillTime, { wall, ...given });
+  // What the time would be without the thin spot, for the note on it.
+  const nominal = ledger.value('part.wall-nominal');
+  if (nominal.value > wall.value) ledger.apply(longestFillTime, { wall: nominal, ...given }, { id: 'fill.longest-by-nominal', aside: true });
 }
 
 function plannedTime(ledger: Ledger): Traced<'ms'> {

@@ -131,7 +131,7 @@ function show(ledger: Ledger): readonly Block[] {
     textBlock(
       cold
         ? 'When the cavity is full the machine raises the metal pressure. It reaches the casting only while gate, runner and the core of the biscuit are liquid, so it must stand before the gate is frozen. The freezing time is a published range for one gate carried over by the square of the thickness; the heat solution of the gate stands in the section on solidification.'
-        : 'A hot chamber has no intensifier: the static pressure of the fill phase presses after, through nozzle, sprue and gate, until the gate is frozen. It makes gas pores smaller and feeds the shrinkage that falls in that time; what freezes later is fed by nothing. The freezing time is a published range for one gate in aluminium, carried over by the square of the thickness and by the family.',
+        : 'A hot chamber has no intensifier: the static pressure of the fill phase presses after, through nozzle, sprue and gate, until the gate is frozen. It makes gas pores smaller and feeds the shrinkage that falls in that time; what freezes later is fed by nothing. How long the gate stays open is in the section on solidification, by the heat solution.',
     ),
     ...valuesBlock(ledger, [
       'clamp.pressure-reached',
@@ -141,8 +141,9 @@ function show(ledger: Ledger): readonly Block[] {
       'intensification.lowered-pressure',
       'intensification.lowered-left',
       'intensification.static-force',
-      ...(cold ? (['intensification.rise-needed', 'intensification.gate-for-slow'] as const) : (['intensification.gate-freeze-least'] as const)),
-      'intensification.gate-freeze-greatest',
+      ...(cold
+        ? (['intensification.rise-needed', 'intensification.gate-for-slow', 'intensification.gate-freeze-greatest'] as const)
+        : (['cooling.gate-time'] as const)),
       'intensification.hold',
     ]),
     ...tableBlock(
@@ -150,7 +151,8 @@ function show(ledger: Ledger): readonly Block[] {
       ['', 'Least', 'Greatest'],
       [
         ...window(ledger, 'Intensified metal pressure, published', 'intensification.pressure'),
-        ...window(ledger, 'Time until the gate is frozen', 'intensification.gate-freeze'),
+        // A range for gates in aluminium that the rise of the pressure is planned with; a hot chamber has no rise.
+        ...(cold ? window(ledger, 'Time until the gate is frozen', 'intensification.gate-freeze') : []),
         ...window(ledger, 'Time in which machines build the pressure', 'intensification.rise'),
         ...window(ledger, 'Time under pressure, by the wall', 'intensification.hold'),
       ],

@@ -132,8 +132,8 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
     'vent.gas-volume',
     ...(kind === 'vacuum' ? [] : plain),
     ...(kind === 'plain' ? [] : (['vent.velocity'] as const)),
-    'vent.choked-area',
-    'vent.area-multiple',
+    // With no more than the choked area planned, the two are the same figure.
+    ...(ledger.values.get('vent.area-multiple')?.value === 1 ? [] : (['vent.choked-area', 'vent.area-multiple'] as const)),
     'vent.area',
     'vent.chill-gap',
     'vent.width',

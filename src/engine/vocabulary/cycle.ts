@@ -116,7 +116,7 @@ export const CYCLE_WORDS = {
   'cycle.hours': rough('h', 'Machine hours a year with the planned cycle, rejects in', 0),
   'cycle.longest': rough('s', 'Longest cycle that makes the yearly volume', 1),
   'cycle.cavities-needed': number('1', 'Least number of cavities with the planned cycle'),
-  'cycle.shots-year': rough('1', 'Shots a year, rejects in', 0),
+  'cycle.shots-year': number('1', 'Shots a year, rejects in'),
   'cycle.runs': number('1', 'Runs a year'),
   'cycle.stop-interval': number('h', 'Hours from one stop in which the die cools to the next'),
   'cycle.start-shots': number('1', 'Scrap shots at the start of a run'),

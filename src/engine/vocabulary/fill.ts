@@ -22,6 +22,7 @@ export const FILL_WORDS = {
   'fill.solids-greatest': number('%', 'Solids allowed without a demand on the surface'),
   'fill.solids-position': number('1', 'Place between solids for the best finish, 0, and solids without a demand, 1'),
   'fill.solids': number('%', 'Solids allowed at the end of fill'),
+  'fill.longest-by-nominal': number('ms', 'Longest fill time if all walls were nominal'),
   'fill.longest-time': number('ms', 'Longest fill time'),
   'fill.recommended-time': number('ms', 'Recommended fill time'),
   'fill.time-share-usual': number('1', 'Share of the way to the longest time, by wall and demand'),

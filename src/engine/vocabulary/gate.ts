@@ -1,4 +1,4 @@
-import { number, text } from './define.ts';
+import { number, rough, text } from './define.ts';
 
 /** Gate and runner of one cavity. */
 export const GATE_WORDS = {
@@ -25,7 +25,7 @@ export const GATE_WORDS = {
   'gate.wall-share': number('1', 'Gate thickness over the wall, planned'),
   'gate.wall-share-greatest': number('1', 'Gate thickness over the wall, greatest'),
   'gate.thickness': number('mm', 'Planned gate thickness'),
-  'gate.width': number('mm', 'Gate width of one cavity'),
+  'gate.width': rough('mm', 'Gate width of one cavity', 0),
   'gate.line-share': number('%', 'Share of the parting line that gates may take'),
   'gate.greatest-width': number('mm', 'Greatest gate width of one cavity'),
   'gate.count': number('1', 'Gates of one cavity'),

@@ -59,7 +59,7 @@ export const MACHINE_WORDS = {
   'machine.smaller': number('1', 'Machines of the kind in the plant with less locking force'),
   'machine.cavities': number('1', 'Cavities'),
   'machine.hours-from': text('What the machine hours are judged by'),
-  'machine.hours-needed': number('h', 'Machine hours a year, rejects included'),
+  'machine.hours-needed': number('h', 'Machine hours a year by the pace of the size, used for the count of cavities only'),
   'cavities.demand': number('1', 'Least number of cavities for the yearly volume'),
   'cavities.use-share': number('%', 'Share of the hours in which the machine makes shots'),
   'clamp.pressure': number('MPa', 'Metal pressure planned for the class of the part'),

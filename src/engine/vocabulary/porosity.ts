@@ -28,7 +28,7 @@ export const INTENSIFICATION_WORDS = {
   'intensification.main-depth': number('mm', 'Depth of the main runner'),
   'intensification.metal': number('cm3', 'Casting with its overflows'),
   'intensification.feed-volume': number('cm3', 'Metal to feed for the shrinkage of the shot'),
-  'intensification.feed-travel': number('mm', 'Plunger travel to feed the shrinkage'),
+  'intensification.feed-travel': rough('mm', 'Plunger travel to feed the shrinkage', 1),
   'intensification.biscuit-least': number('mm', 'Biscuit below which the pressure is blocked'),
   'intensification.biscuit-left': number('mm', 'Biscuit left after feeding'),
 } as const;

@@ -1,4 +1,4 @@
-import { number, numberEach, text, textEach } from './define.ts';
+import { number, numberEach, rough, text, textEach } from './define.ts';
 
 /** Machine line, die line, their crossing, the window and the plungers compared. */
 export const PQ2_WORDS = {
@@ -43,7 +43,7 @@ export const PQ2_WORDS = {
   'pq2.velocity-margin-greatest': number('%', 'Planned gate velocity below the greatest'),
   'pq2.machine-margin': number('%', 'Planned flow below the crossing'),
   'pq2.corner-use': number('%', 'Use of the machine at the least flow and gate velocity'),
-  'pq2.needed-throttle': number('%', 'Setting of the shot valve for the plan'),
+  'pq2.needed-throttle': rough('%', 'Setting of the shot valve for the plan', 0),
   'pq2.needed-pressure': number('MPa', 'Hydraulic pressure that reaches the plan'),
   'pq2.needed-velocity': number('m/s', 'Gate velocity that the machine drives at the planned flow'),
   'pq2.needed-gate-area': number('mm2', 'Gate area of one cavity for that velocity'),

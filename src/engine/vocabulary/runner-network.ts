@@ -1,9 +1,9 @@
-import { number, numberEach, text, textEach } from './define.ts';
+import { number, numberEach, rough, text, textEach } from './define.ts';
 
 /** The runner laid out run by run; what carries an item belongs to one kind of run. */
 export const RUNNER_NETWORK_WORDS = {
   'gate.each-area': number('mm2', 'Area of one gate'),
-  'gate.each-width': number('mm', 'Width of one gate'),
+  'gate.each-width': rough('mm', 'Width of one gate', 0),
   'gate.area-for-volume': number('mm2', 'Gate area for each 100 cm3 that a gate fills'),
   'runner.gate-feed': text('How the gate is fed'),
   'runner.step': number('%', 'Fall of runner area a stage'),

@@ -46,6 +46,7 @@ export const SOLIDIFICATION_WORDS = {
   'cooling.thick-for-rest': rough('mm', 'Thickest wall that is solid with the rest', 1),
   'cooling.runner-for-rest': rough('mm', 'Wall of a runner that is solid with the rest', 1),
   'cooling.dwell': rough('s', 'Time from full cavity to die opening', 1),
+  'cooling.thick-opening-temperature': rough('degC', 'Mean temperature of the thickest wall when the die opens', 0),
   'cooling.opening-temperature': rough('degC', 'Mean temperature of the nominal wall when the die opens', 0),
   'solidification.governs': text('What sets the time in the die'),
   'solidification.limit': text('What holds the heat back'),

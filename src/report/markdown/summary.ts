@@ -60,9 +60,9 @@ export function summary(plan: Plan): RootContent[] {
 const OF_A_PART: ReadonlySet<string> = new Set(['fill.time', 'gate.velocity', 'cooling.dwell']);
 
 function keyFigureRows(plan: Plan): Inline[][][] {
-  return KEY_FIGURES.filter(({ id }) => plan.inDie === undefined || OF_A_PART.has(id)).flatMap(({ title, id, bounds }) => {
+  return KEY_FIGURES.filter(({ id }) => plan.inDie === undefined || OF_A_PART.has(id)).flatMap(({ title, id, bounds, unlessNone }) => {
     const value = plan.values.get(id);
-    if (value === undefined) return [];
+    if (value === undefined || (unlessNone === true && value.value === 0)) return [];
     const held = bounds.flatMap(([label, bound, side]) => {
       if (plan.parts !== undefined && bound === 'part.mass') return [];
       const limit = plan.values.get(bound);

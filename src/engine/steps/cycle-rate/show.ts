@@ -47,7 +47,6 @@ function hours(ledger: Ledger): Block[] {
       'cavities.use-share',
       'cycle.shots-year',
       'cycle.hours',
-      'machine.hours-needed',
       'cycle.rate-ratio',
       'production.hours-per-year',
       'cycle.longest',

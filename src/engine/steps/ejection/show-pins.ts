@@ -1,6 +1,7 @@
 import type { Ledger } from '../../ledger.ts';
 import type { Block } from '../../plan.ts';
 import { cell, tableBlock, textBlock, valuesBlock } from '../../step.ts';
+import { feederOf } from '../feeder-of.ts';
 
 /** Pins, stroke and return, and what the die maker is told of them. */
 export function showPins(ledger: Ledger): Block[] {
@@ -48,7 +49,7 @@ export function showPins(ledger: Ledger): Block[] {
               ],
             ],
           ),
-          ...forTheDieMaker(),
+          ...forTheDieMaker(ledger),
         ]
       : []),
     ...valuesBlock(ledger, ['ejection.height', 'ejection.stroke', 'machine.ejector-stroke']),
@@ -56,7 +57,7 @@ export function showPins(ledger: Ledger): Block[] {
   ];
 }
 
-function forTheDieMaker(): Block[] {
+function forTheDieMaker(ledger: Ledger): Block[] {
   return [
     textBlock(
       'The free length runs from the ejector plate to the guide in the cavity steel: stroke, a gap of ',
@@ -76,7 +77,7 @@ function forTheDieMaker(): Block[] {
       { value: 'ejection.runner-pins' },
       ' under the runner of each cavity and ',
       { value: 'ejection.feeder-pins' },
-      ' under the biscuit or sprue; they lift with the casting and carry none of the force reckoned. Keep cooling lines clear of the bores.',
+      ` under the ${feederOf(ledger)}; they lift with the casting and carry none of the force reckoned. Keep cooling lines clear of the bores.`,
     ),
     textBlock(
       'Pins of nitrided H13, ',

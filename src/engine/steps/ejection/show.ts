@@ -1,6 +1,7 @@
 import type { Ledger } from '../../ledger.ts';
 import type { Block, Cell } from '../../plan.ts';
 import { cell, tableBlock, textBlock, textCell, valuesBlock } from '../../step.ts';
+import { feederOf } from '../feeder-of.ts';
 import { showPins } from './show-pins.ts';
 
 export function show(ledger: Ledger): readonly Block[] {
@@ -10,7 +11,7 @@ export function show(ledger: Ledger): readonly Block[] {
     textBlock(
       'The casting shrinks onto the cores of the ejector half, on the ',
       { decision: 'parting.ejector-side' },
-      '; its outside shrinks free of the die. Runner, biscuit or sprue and overflows have no core, shrink free and count for no force, but have pins of their own. Cores on slides are pulled before and do not count.',
+      `; its outside shrinks free of the die. Runner, ${feederOf(ledger)} and overflows have no core, shrink free and count for no force, but have pins of their own. Cores on slides are pulled before and do not count.`,
     ),
     ...valuesBlock(ledger, [
       'ejection.force',

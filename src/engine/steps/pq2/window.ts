@@ -20,6 +20,7 @@ import { die } from './lines.ts';
 import { advisePlunger } from './plungers.ts';
 
 /** The word of `pq2.place` for a point that the machine does not reach. */
+const INSIDE = 'inside';
 const BEYOND = 'beyond the machine';
 
 /** The planned point, the bounds of the window, and how far the point is from each. */
@@ -40,8 +41,16 @@ export function workBounds(ledger: Ledger): void {
 export function workPlace(ledger: Ledger): void {
   ledger.attempt('pq2.place', 'Window of pressure and flow', () => {
     const place = choose(ledger, 'pq2.place');
+    if (place.value === INSIDE && isLateWhenPoor(ledger))
+      ledger.record({ ...place, because: `${place.because} Outside if the discharge coefficient is as low as looked at: it then fills too slowly.` });
     if (place.value === BEYOND) ledger.attempt('pq2.remedy', 'Way into the window', () => waysIn(ledger));
   });
+}
+
+/** Whether the poorest discharge that is looked at fills beyond the longest time. */
+function isLateWhenPoor(ledger: Ledger): boolean {
+  const [low, least] = [ledger.maybe('pq2.spread-flow', 'low'), ledger.maybe('pq2.least-flow')];
+  return low !== undefined && least !== undefined && low.value < least.value;
 }
 
 const lineOf = (ledger: Ledger) => ({ static_pressure: ledger.value('pq2.static-pressure'), dry_flow: ledger.value('pq2.dry-flow') });

@@ -5,6 +5,7 @@ import type { Ledger } from '../../ledger.ts';
 import type { Block, Cell } from '../../plan.ts';
 import { cell, type Step, tableBlock, textBlock, textCell, valuesBlock } from '../../step.ts';
 import { sumOf } from '../../sum.ts';
+import { feederOf } from '../feeder-of.ts';
 import { workFeed, workGates } from './feed.ts';
 import { workLayout, workSpeeds } from './layout.ts';
 
@@ -77,7 +78,7 @@ function show(ledger: Ledger): readonly Block[] {
   const column = (id: string, run: string): Cell => cell(ledger, id as Parameters<typeof cell>[1], run);
   return [
     textBlock(
-      'From biscuit or sprue to the gates, laid out by the estimated die block: before the die is drawn, lengths are good to a third. The area falls at every stage and every split, so the metal only ever gets faster. Volumes are those of the whole shot.',
+      `From ${feederOf(ledger)} to the gates, laid out by the estimated die block: before the die is drawn, lengths are good to a third. The area falls at every stage and every split, so the metal only ever gets faster. Volumes are those of the whole shot.`,
     ),
     textBlock('The gate is fed by: ', { decision: 'runner.gate-feed' }, '.'),
     ...tableBlock(

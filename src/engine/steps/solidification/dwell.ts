@@ -22,21 +22,28 @@ export function workDwell(ledger: Ledger, materials: Materials): void {
   });
   ledger.attempt('solidification.governs', 'What sets the time in the die', () => choose(ledger, 'solidification.governs'));
   ledger.attempt('cooling.opening-temperature', 'Temperature when the die opens', () =>
-    ledger.apply(openingTemperature, {
-      wall: ledger.value('part.wall-nominal'),
-      ...materials.metal,
-      ...materials.steel,
-      die_temperature: planned(ledger),
-      interface: materials.pressed,
-      gap: materials.gap,
-      time: ledger.value('cooling.dwell'),
-    }),
+    opened(ledger, materials, ledger.value('part.wall-nominal'), 'cooling.opening-temperature'),
   );
+  const thick = ledger.explains ? ledger.maybe('part.wall-greatest') : undefined;
+  if (thick !== undefined)
+    ledger.attempt('cooling.thick-opening-temperature', 'Temperature of the thickest wall when the die opens', () =>
+      opened(ledger, materials, thick, 'cooling.thick-opening-temperature'),
+    );
   ledger.attempt('cooling.retention-least', 'Time in the die by handbooks', () => {
     const axes = { family: ledger.alloy.family, wall: ledger.value('part.wall-nominal') };
     ledger.look('cooling/retention', 'least', axes, 'cooling.retention-least');
     ledger.look('cooling/retention', 'greatest', axes, 'cooling.retention-greatest');
   });
+}
+
+/** Mean of a wall when the die opens. */
+function opened(ledger: Ledger, materials: Materials, wall: Traced<'mm'>, id: 'cooling.opening-temperature' | 'cooling.thick-opening-temperature'): void {
+  const { metal, steel, pressed, gap } = materials;
+  ledger.apply(
+    openingTemperature,
+    { wall, ...metal, ...steel, die_temperature: planned(ledger), interface: pressed, gap, time: ledger.value('cooling.dwell') },
+    { id },
+  );
 }
 
 /** A section that is not there freezes at once. @throws Missing when the casting itself is not known. */

@@ -13,12 +13,15 @@ export function show(ledger: Ledger): readonly Block[] {
     ),
     ...tableBlock('Sections', ['Section', 'Counts as a wall of', 'Must be', 'After'], sections(ledger, cold)),
     textBlock(
-      'The gate does not count for the time in the die. Its time is longer than the published freezing times that the rise of the pressure is planned with: those are on the safe side for the rise, and a coefficient that peaks in the first milliseconds, as measured, shortens this one.',
+      !cold
+        ? 'The gate does not count for the time in the die.'
+        : 'The gate does not count for the time in the die. Its time is longer than the published freezing times that the rise of the pressure is planned with: those are on the safe side for the rise, and a coefficient that peaks in the first milliseconds, as measured, shortens this one.',
     ),
     textBlock('The time in the die is set by: ', { decision: 'solidification.governs' }, '.'),
     ...valuesBlock(ledger, [
       'cooling.dwell',
       'cooling.opening-temperature',
+      'cooling.thick-opening-temperature',
       'cooling.eject-temperature',
       'cooling.ejection-time-fast',
       'cooling.ejection-time-slow',

@@ -29,7 +29,6 @@ export function show(ledger: Ledger): readonly Block[] {
       'vent.start-pressure',
       'vent.passage-friction',
       'vent.critical-area',
-      'vent.area',
       'vent.area-ratio',
       'vent.residual-pressure',
       'vent.residual-bar',
