@@ -13,6 +13,7 @@ import type { Case } from './case.ts';
 import { Items } from './items.ts';
 import { Missing } from './missing.ts';
 import { Overlay } from './overlay.ts';
+import { pinFault } from './pin-fault.ts';
 import type { Decision, Unchecked } from './plan.ts';
 import type { Recorded } from './recorded.ts';
 import { addRangeFinding, refusalFinding } from './refusal-finding.ts';
@@ -111,13 +112,7 @@ export class Ledger implements Recorded {
     this.usedPins.add(id);
     const parsed = readQuantity(pin.text, dimensionOf(unit), dimensionOf(unit) === 'number' ? unit : undefined);
     if (!parsed.ok) {
-      this.findings.push({
-        code: `spec/${parsed.fault.code}`,
-        severity: 'error',
-        message: `pinned ${id}: ${parsed.fault.message}`,
-        at: pin.at,
-        ...(parsed.fault.fix === undefined ? {} : { fix: parsed.fault.fix }),
-      });
+      this.findings.push(pinFault(id, pin.at, parsed.fault));
       return undefined;
     }
     const value = inUnit(parsed.quantity, unit);

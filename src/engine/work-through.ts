@@ -7,6 +7,9 @@ import { pq2Step } from './steps/pq2/index.ts';
 /** The first step that a first plan can change: gates are the earliest that depend on what is laid out after them. */
 const FIRST_TO_CHANGE = WORK_ORDER.indexOf(gateStep);
 
+/** How often a velocity is lowered: each time the search is free to take another machine, which may drive less again. */
+const MOST_LOWERED = 4;
+
 /**
  * Works through every step. What must be known early but shows only later is planned with a usual figure first: the gate
  * velocity. Where it shows that no machine drives it, the steps are worked through again with what one drives, from the
@@ -32,18 +35,18 @@ export function workToGates(given: Case): Ledger {
 /** The gates and what follows, from a ledger that was worked as far as that. */
 export function workOn(before: Ledger, given: Case): Ledger {
   let first: FirstPlan = {};
-  for (;;) {
+  for (let lowered = 0; ; lowered++) {
     const ledger = before.continuedWith({ ...given, first });
-    const velocity = work(ledger, first);
+    const velocity = work(ledger, lowered < MOST_LOWERED);
     if (velocity === undefined) return ledger;
     first = { ...first, velocity };
   }
 }
 /** Works until it shows that the plan must be worked through again with another gate velocity, or to the end. */
-function work(ledger: Ledger, first: FirstPlan): FirstPlan['velocity'] {
+function work(ledger: Ledger, mayLower: boolean): FirstPlan['velocity'] {
   for (const step of WORK_ORDER.slice(FIRST_TO_CHANGE)) {
     ledger.attempt(step.id, step.title, () => step.work(ledger));
-    const velocity = step === pq2Step && first.velocity === undefined ? velocityOfMachine(ledger) : undefined;
+    const velocity = step === pq2Step && mayLower ? velocityOfMachine(ledger) : undefined;
     if (velocity !== undefined) return velocity;
   }
   return undefined;

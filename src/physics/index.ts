@@ -8,6 +8,7 @@ import * as coolingCores from './cooling/cores.ts';
 import * as coolingFilm from './cooling/film.ts';
 import * as coolingFlow from './cooling/flow.ts';
 import * as coolingLines from './cooling/lines.ts';
+import * as coolingPitch from './cooling/pitch.ts';
 import * as coolingPlan from './cooling/plan.ts';
 import * as coolingRunning from './cooling/running.ts';
 import * as cost from './cost.ts';
@@ -154,6 +155,7 @@ const TOPICS: readonly Readonly<Record<string, unknown>>[] = [
   wall,
   solidification,
   coolingLines,
+  coolingPitch,
   coolingFilm,
   coolingPlan,
   coolingCores,

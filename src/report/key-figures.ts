@@ -87,8 +87,8 @@ export const KEY_FIGURES: readonly { readonly title: string; readonly id: string
       ['mass', 'die.mass'],
     ],
   },
-  { title: 'Slides beyond the sides of the die', id: 'die.overhang-width', bounds: [['room that they take there', 'die.room-width']], unlessNone: true },
-  { title: 'Slides beyond top and bottom of the die', id: 'die.overhang-height', bounds: [['room that they take there', 'die.room-height']], unlessNone: true },
+  { title: 'Slides beyond the sides of the die', id: 'die.overhang-width', bounds: [], unlessNone: true },
+  { title: 'Slides beyond top and bottom of the die', id: 'die.overhang-height', bounds: [], unlessNone: true },
   { title: 'Slides on the side of the feeder', id: 'die.feeder-slides', bounds: [], unlessNone: true },
   {
     title: 'Die life',

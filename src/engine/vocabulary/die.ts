@@ -145,4 +145,5 @@ export const DIE_WORDS = {
   'die.preheat-least': number('degC', 'Preheat of the die, least'),
   'die.preheat-greatest': number('degC', 'Preheat of the die, greatest'),
   'die.preheat': number('degC', 'Preheat of the die'),
+  'die.preheat-by': text('What preheats the die'),
 } as const;

@@ -111,6 +111,7 @@ export const EJECTION_WORDS = {
   'ejection.pin-stout-size': number('mm', 'Standard size for the length'),
   'ejection.pin-size': number('mm', 'Standard size that suits wall and length'),
   'ejection.pin-pressure-diameter': number('mm', 'Pin diameter for the pressure on the casting'),
+  'ejection.pins-high': number('1', 'Pins of that size that keep the pressure at the high end of the force'),
   'ejection.pin-high-diameter': number('mm', 'Pin diameter for the pressure on the casting at the high end of the force'),
   'ejection.pin-force': rough('kN', 'Force on one ejector pin', 2),
   'ejection.pin-buckling-diameter': number('mm', 'Pin diameter that just buckles'),

@@ -1,6 +1,6 @@
 import { defineFormula } from '../../kernel/formula.ts';
+import { DIAMETER } from './line-inputs.ts';
 
-const DIAMETER = { symbol: 'D', unit: 'mm', meaning: 'diameter of the line', range: [3, 40] } as const;
 const DENSITY = { symbol: 'rho', unit: 'kg/m3', meaning: 'density of the coolant', range: [600, 1100] } as const;
 const VISCOSITY = { symbol: 'mu', unit: 'mPa.s', meaning: 'viscosity of the coolant', range: [0.1, 50] } as const;
 const HEAT_CAPACITY = { symbol: 'c', unit: 'J/(kg.K)', meaning: 'specific heat of the coolant', range: [1500, 4500] } as const;

@@ -221,7 +221,7 @@ describe('heat checking', () => {
 });
 
 test('preheat by family, and a cold die is told of', () => {
-  expect([figure(dieOf(LID), 'die.preheat'), figure(dieOf(LEVER), 'die.preheat')]).toEqual([240, 175]);
+  expect([figure(dieOf(LID), 'die.preheat'), figure(dieOf(LEVER), 'die.preheat')]).toEqual([215, 175]);
   expect(findingsOf(dieOf({ ...LID, pinned: { 'die.preheat': '60 degC' } })).get('die/preheat')?.fix).toContain('180');
 });
 

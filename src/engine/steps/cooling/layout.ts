@@ -1,5 +1,6 @@
 import type { Traced } from '../../../kernel/traced.ts';
-import { closestPitch, lineField, lineHeat, linePitch, linesThatFit, rowShapeFactor, steelConductance } from '../../../physics/cooling/lines.ts';
+import { lineHeat, rowShapeFactor, steelConductance } from '../../../physics/cooling/lines.ts';
+import { closestPitch, lineField, linePitch, linesThatFit } from '../../../physics/cooling/pitch.ts';
 import { laidLength, surfaceTemperature, totalConductance } from '../../../physics/cooling/plan.ts';
 import { surfaceExcess } from '../../../physics/die-surface.ts';
 import type { Ledger } from '../../ledger.ts';

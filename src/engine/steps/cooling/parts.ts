@@ -1,5 +1,5 @@
 import type { Traced } from '../../../kernel/traced.ts';
-import { laidPitch } from '../../../physics/cooling/lines.ts';
+import { laidPitch } from '../../../physics/cooling/pitch.ts';
 import { halfShare, laidLength, lengthNeeded, linesLaid, linesNeeded, linesWorth, slideShare, totalConductance } from '../../../physics/cooling/plan.ts';
 import { cycleLeast } from '../../../physics/cooling/running.ts';
 import { heatShare, rateShare } from '../../../physics/heat-plan.ts';

@@ -23,7 +23,7 @@ export function workCavities(ledger: Ledger): void {
     const n = ledger.put(Traced.choice(`cost.count[${count}]`, count, '1', { note: 'a count that can be laid out', status: 'derived' }));
     ledger.apply(withCavities, { ...sum(ledger), cavities: n, rest }, { item: String(count) });
   }
-  ledger.apply(withCavities, { ...sum(ledger), cavities: best, rest }, { id: 'cost.at-best' });
+  ledger.apply(withCavities, { ...sum(ledger), cavities: best, rest }, { id: 'cost.at-best', aside: true });
 }
 
 /** Up to twice the larger of the planned and the cheapest count, with the planned one among them. */

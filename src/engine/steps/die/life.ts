@@ -1,4 +1,5 @@
 import { heatCheckIndex, preheat, sets, swingForIndex, thermalStress } from '../../../physics/die-life.ts';
+import { choose } from '../../choose.ts';
 import type { Ledger } from '../../ledger.ts';
 import { lookQuietly } from '../../look-quietly.ts';
 
@@ -45,4 +46,5 @@ export function workPreheat(ledger: Ledger): void {
   if (least === undefined) return;
   const greatest = ledger.look('die/preheat', 'greatest', axes, 'die.preheat-greatest');
   ledger.apply(preheat, { least, greatest, running: ledger.value('fill.die-temperature') });
+  if (ledger.maybe('cooling.unit-hottest') !== undefined) choose(ledger, 'die.preheat-by');
 }

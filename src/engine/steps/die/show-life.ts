@@ -60,7 +60,9 @@ function showPreheat(ledger: Ledger): Block[] {
       { value: 'die.preheat-least' },
       ' to ',
       { value: 'die.preheat-greatest' },
-      ') before the first shot, with an oil unit, a pressurised water unit that reaches so far, or heaters, both halves, slides and cores evenly and slowly, with cooling water shut off and the die closed. A flame heats edges and softens them; heating by shots starts the heat checks. Warm it again after a long stop, and let no water stand in it when the first metal comes.',
+      ') before the first shot, with: ',
+      ...(ledger.texts.has('die.preheat-by') ? [{ decision: 'die.preheat-by' } as const] : ['heaters, or a unit whose coolant gets so hot']),
+      '. Both halves, slides and cores evenly and slowly, with the die closed; water stays shut off where heaters do it. A flame heats edges and softens them; heating by shots starts the heat checks. Warm it again after a long stop, and let no water stand in it when the first metal comes.',
     ),
   ];
 }

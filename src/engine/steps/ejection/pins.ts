@@ -148,6 +148,7 @@ function fileDiameter(ledger: Ledger, { force, pins, size, length, end_factor, p
   if (high === undefined) return;
   ledger.apply(pinPressure, { force: high, pins, diameter }, { id: 'ejection.pin-pressure-high' });
   ledger.apply(pinPressureDiameter, { force: high, pins, pressure }, { id: 'ejection.pin-high-diameter' });
+  ledger.apply(pinsByForce, { force: high, pressure, diameter }, { id: 'ejection.pins-high' });
 }
 
 /** All pins of the die. Those of overflows, runner and feeder push on metal that shrinks free, and carry none of the force reckoned. */

@@ -49,11 +49,31 @@ export function showPins(ledger: Ledger): Block[] {
               ],
             ],
           ),
+          ...atTheHighEnd(ledger),
           ...forTheDieMaker(ledger),
         ]
       : []),
     ...valuesBlock(ledger, ['ejection.height', 'ejection.stroke', 'machine.ejector-stroke']),
     ...showReturn(ledger),
+  ];
+}
+
+/** Friction and hot strength are known within a factor of two, so what the pins see at worst stands beside the plan. */
+function atTheHighEnd(ledger: Ledger): Block[] {
+  const [high, allowed] = [ledger.maybe('ejection.pin-pressure-high'), ledger.maybe('ejection.push-pressure')];
+  if (high === undefined || allowed === undefined || high.value <= 1.005 * allowed.value) return [];
+  return [
+    textBlock(
+      'The pins are planned for the middle of the ejection force. At its high end, where lubricant fails or metal solders, they press with ',
+      { value: 'ejection.pin-pressure-high' },
+      ' where ',
+      { value: 'ejection.push-pressure' },
+      ' are allowed, and mark the casting; ',
+      { value: 'ejection.pins-high' },
+      ' pins of that size or pins of ',
+      { value: 'ejection.pin-high-diameter' },
+      ' keep the allowed pressure there too. Leave room for them in the die.',
+    ),
   ];
 }
 

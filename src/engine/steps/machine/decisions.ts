@@ -48,7 +48,9 @@ export function recordDecisions(ledger: Ledger, found: Search): void {
 
 function pinnedBecause({ fits, chosen }: Search): string {
   if (!fits) return 'pinned by the engineer; it does not pass every limit';
-  return chosen.waived.length === 0 ? 'pinned by the engineer; it passes the limits looked at' : `pinned by the engineer; it misses: ${missedOf(chosen)}`;
+  return chosen.waived.length === 0
+    ? 'pinned by the engineer; it passes the limits looked at'
+    : `pinned by the engineer; it does not keep: ${missedOf(chosen)}`;
 }
 
 function machineBecause(found: Search): string {
@@ -57,7 +59,7 @@ function machineBecause(found: Search): string {
   const what = byCost ? 'cheapest good part' : 'smallest machine of the plant with a plunger';
   const safer = chosen !== cheapest && byCost ? '; of those that cost the same, the one with the most in reserve' : '';
   if (chosen.waived.length === 0) return `${what} of all that pass every limit looked at${safer}`;
-  return `${whyNotClean(found)}; taken with these missed: ${missedOf(chosen)}. It is the ${what} of all that break no error, with a weight for every warning broken${safer}`;
+  return `${what} of all that break no error, with a weight for every warning broken${safer}. It does not keep: ${missedOf(chosen)}; ${whyNotClean(found)}`;
 }
 
 /** Why one that breaks warnings is taken. Those left early for their cost are not known to break anything. */
@@ -68,7 +70,7 @@ function whyNotClean({ byCost, tried }: Search): string {
   return `${some} would cost more than these warnings weigh`;
 }
 
-const missedOf = ({ waived }: Tried): string => waived.map(({ title }) => lowerFirst(title)).join('; ');
+const missedOf = ({ waived }: Tried): string => waived.map(({ title }) => `"${lowerFirst(title)}"`).join(', ');
 
 /** Why this count, in words, for the value and the decision. */
 export function countBecause(ledger: Ledger, { fits, byCost, chosen }: Search): string {
