@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { defineConfig } from 'vitest/config';
 import { rulepack } from './rulepack.ts';
@@ -17,6 +18,8 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     testTimeout: 60_000,
+    // By itself it leaves a core idle; on the two of a small runner that is half of them.
+    maxWorkers: availableParallelism(),
     reporters: process.env['CI'] ? ['default', 'json'] : ['default'],
     outputFile: { json: 'node_modules/.cache/test-results.json' },
   },

@@ -40,6 +40,15 @@ const SHOT = { ...SLEEVE, volume: 35.343, runner_volume: 7.0686 };
  * They were worked out from the words of the condition, by hand where it is more than a comparison.
  */
 export const HOLDS_AND_BREAKS: Readonly<Record<string, Points>> = {
+  'thick metal that is part of the shot': noLess('mass', 'thick_mass'),
+  // A hole of 10 mm is all stock with 5 mm a side.
+  'less stock than half the diameter': {
+    holds: [{ diameter: 10, stock: 4.99 }],
+    breaks: [
+      { diameter: 10, stock: 5 },
+      { diameter: 10, stock: 5.2 },
+    ],
+  },
   'a use share of 100 % or less': atMost('use_share', 100),
   'a reject share below 100 %': below('reject_share', 100),
   'some parts are good': below('reject_share', 100),
