@@ -1,15 +1,15 @@
 import type { RootContent } from 'mdast';
 import type { Plan } from '../../engine/plan.ts';
-import type { Diagnostic } from '../../kernel/diagnostic.ts';
+import { type Diagnostic, SEVERITIES } from '../../kernel/diagnostic.ts';
 import { ACCEPTED_WHERE, placeText } from '../words.ts';
 import { code, type Inline, item, list, paragraph, part, strong } from './nodes.ts';
 
-/** Every finding, in the plan's order: severity, code, place, message, why, what to do. */
+/** Every finding: severity, code, place, message, why, what to do. Errors come first, what is only a note last; among them the order is the plan's. */
 export function findingNodes(plan: Plan): RootContent[] {
   const { findings } = plan;
   return part('Findings', [
     ...(findings.some(({ accepted }) => accepted !== undefined) ? [paragraph(ACCEPTED_STAY)] : []),
-    findings.length === 0 ? paragraph('None.') : list(findings.map(findingItem)),
+    findings.length === 0 ? paragraph('None.') : list(SEVERITIES.flatMap((severity) => findings.filter((one) => one.severity === severity)).map(findingItem)),
   ]);
 }
 

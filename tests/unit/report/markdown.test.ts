@@ -216,6 +216,13 @@ describe('the plan on paper', () => {
     expect(section(text, 'Clamp')).toContain('The force is 720 kN on a cold-chamber machine.');
   });
 
+  test('errors come before warnings and warnings before notes, each in the order of the plan', () => {
+    const one = (code: string, severity: 'error' | 'warning' | 'note') => ({ code, severity, message: 'So it is' });
+    const mixed = handMade({
+      findings: [one('a/note', 'note'), one('b/warn', 'warning'), one('c/error', 'error'), one('d/warn', 'warning'), one('e/error', 'error')],
+    });
+    expect(section(markdownText(mixed), 'Findings').match(/[a-e]\/\w+/g)).toEqual(['c/error', 'e/error', 'b/warn', 'd/warn', 'a/note']);
+  });
   test('findings give place, why and what to do', () => {
     expect(section(text, 'Findings')).toBe(
       '\n## Findings\n\n- **error** `test/force` at `cover.part.yaml:3:8`: Too much\n  - Why: It opens.\n  - What to do: Take less.\n- **warning** `test/hole` at `cover.part.yaml:5:25`: H1: narrow\n',
