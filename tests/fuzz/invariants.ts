@@ -4,6 +4,7 @@ import { fromMarkdown } from 'mdast-util-from-markdown';
 import { gfmTableFromMarkdown } from 'mdast-util-gfm-table';
 import { gfmTable } from 'micromark-extension-gfm-table';
 import { CHECK_FORMATS, type CheckedFinding, type CheckFormat, type CheckReport, type Diagnostic, renderCheck } from '../../src/index.ts';
+import { cpuTime } from './cpu-time.ts';
 
 /** An invariant that does not hold; the message says which, and where. */
 export class Broken extends Error {}
@@ -62,11 +63,11 @@ function walk(node: Nodes, visit: (node: Nodes) => void): void {
 export const reading = { ms: 0 };
 
 function readBack<T>(read: () => T): T {
-  const start = performance.now();
+  const start = cpuTime();
   try {
     return read();
   } finally {
-    reading.ms += performance.now() - start;
+    reading.ms += cpuTime() - start;
   }
 }
 

@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { findingsText, houseRulebook, loadRulebook, planPart, type Rulebook } from '../../src/index.ts';
 import { runHere } from '../cli/run-here.ts';
 import { BASES } from './bases.ts';
+import { cpuTime } from './cpu-time.ts';
 import { soundFindings, soundText } from './invariants.ts';
 
 // What fuzzing has found, each case as it was shrunk.
@@ -71,8 +72,8 @@ test('a hundred findings on one line of half a million characters are shown at o
   const text = `{ "diewright": "part/1", ${keys.join(', ')}, "note": "${'x'.repeat(500_000)}", after: 1 }`;
   const { diagnostics } = planPart({ part: { name: 'a.part.yaml', text }, rulebook, version });
   expect(diagnostics.length).toBeGreaterThan(90);
-  const start = performance.now();
+  const start = cpuTime();
   const printed = findingsText(diagnostics);
-  expect(performance.now() - start).toBeLessThan(1000);
+  expect(cpuTime() - start).toBeLessThan(1000);
   for (const line of printed.split('\n')) expect(line.length).toBeLessThan(300);
 });
