@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, readdirSync, symlinkSync, writeFileSync } from '
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { STARTER_PART } from '../../src/spec/starters.ts';
+import { cpuTime } from '../cpu-time.ts';
 import { folderWith } from './check-folder.ts';
 import { runHere } from './run-here.ts';
 
@@ -101,9 +102,9 @@ describe('nothing in a file runs', () => {
     [`${'wall > 0.0 && '.repeat(200)}true`, 'longer than 2000 characters'],
   ])('an expression of a house rule that could take without an end: %s', async (when, says) => {
     const rules = folderWith({ 'limits/wall/x.yaml': rule(when) });
-    const start = performance.now();
+    const start = cpuTime();
     const { code, err, out } = await runHere(['plan', at('repo/a.part.yaml'), '--rules', rules.path]);
-    expect(performance.now() - start).toBeLessThan(2000);
+    expect(cpuTime() - start).toBeLessThan(2000);
     expect([code, (out + err).includes('rules/expression'), (out + err).includes(says)]).toEqual([2, true, true]);
     rules.remove();
   });

@@ -5,8 +5,8 @@ import fc from 'fast-check';
 import { CHECK_FORMATS } from '../../src/index.ts';
 import { FORMULAS } from '../../src/physics/index.ts';
 import { runHere } from '../cli/run-here.ts';
+import { cpuTime } from '../cpu-time.ts';
 import { BASES } from './bases.ts';
-import { cpuTime } from './cpu-time.ts';
 import { must, soundCheckText, soundCsv, soundJson, soundMarkdown, soundText } from './invariants.ts';
 import { HOSTILE, mutated, mutations } from './mutate.ts';
 

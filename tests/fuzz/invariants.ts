@@ -4,7 +4,7 @@ import { fromMarkdown } from 'mdast-util-from-markdown';
 import { gfmTableFromMarkdown } from 'mdast-util-gfm-table';
 import { gfmTable } from 'micromark-extension-gfm-table';
 import { CHECK_FORMATS, type CheckedFinding, type CheckFormat, type CheckReport, type Diagnostic, renderCheck } from '../../src/index.ts';
-import { cpuTime } from './cpu-time.ts';
+import { cpuTime } from '../cpu-time.ts';
 
 /** An invariant that does not hold; the message says which, and where. */
 export class Broken extends Error {}

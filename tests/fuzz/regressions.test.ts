@@ -1,8 +1,8 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { findingsText, houseRulebook, loadRulebook, planPart, type Rulebook } from '../../src/index.ts';
 import { runHere } from '../cli/run-here.ts';
+import { cpuTime } from '../cpu-time.ts';
 import { BASES } from './bases.ts';
-import { cpuTime } from './cpu-time.ts';
 import { soundFindings, soundText } from './invariants.ts';
 
 // What fuzzing has found, each case as it was shrunk.

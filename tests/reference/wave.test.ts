@@ -7,6 +7,7 @@ import { criticalSpeedEnergy, criticalSpeedMomentum } from '../../src/physics/sl
 import { runWave, type WaveState } from '../../src/physics/solve/wave-flow.ts';
 import { waveCelerity, waveDepth, waveThrust } from '../../src/physics/solve/wave-section.ts';
 import { type SlowShot, simulate } from '../../src/physics/solve/wave-shot.ts';
+import { cpuTime } from '../cpu-time.ts';
 
 /** Diameter in mm at which sqrt(g D) is 1 m/s, so that the formulas give speeds without units. */
 const UNIT_DIAMETER = 1000 / 9.80665;
@@ -181,9 +182,9 @@ test('the surfaces of a run hold the metal that was poured', () => {
 
 test('a run takes less than 60 ms once the tables are there', () => {
   const times = [SHOT, SLOW, LARGE, SHOT, SLOW].map((shot) => {
-    const before = performance.now();
+    const before = cpuTime();
     simulate(shot);
-    return performance.now() - before;
+    return cpuTime() - before;
   });
   // The median, because other work on the machine may hold up one of them.
   expect([...times].sort((a, b) => a - b)[2]).toBeLessThan(60);
