@@ -17,7 +17,8 @@ export default defineConfig({
   ],
   test: {
     include: ['tests/**/*.test.ts'],
-    testTimeout: 60_000,
+    testTimeout: 120_000,
+    hookTimeout: 60_000,
     // By itself it leaves a core idle; on the two of a small runner that is half of them.
     maxWorkers: availableParallelism(),
     reporters: process.env['CI'] ? ['default', 'json'] : ['default'],

@@ -46,10 +46,13 @@ describe('working through again', () => {
       whole.attempt('part', 'Part data', () => fileGiven(whole));
       for (const step of WORK_ORDER) whole.attempt(step.id, step.title, () => step.work(whole));
       expect(recordOf(ledger), name).toEqual(recordOf(whole));
-      if (Object.keys(ledger.given.first ?? {}).length > 0) again += 1;
+      if (Object.keys(ledger.given.first ?? {}).length === 0) continue;
+      again += 1;
+      // With the lowered velocity the search may take a machine that drives less again; it is lowered until one drives it.
+      expect(ledger.texts.get('pq2.remedy'), name).not.toBe('gate area');
     }
     expect(again).toBeGreaterThan(5);
-  }, 120_000);
+  }, 300_000);
 
   function caseOf(name: string, text: string): Case {
     const { part } = readPart({ name, text });
