@@ -37,8 +37,11 @@ export class UnknownKeys {
 
   #unknown(owner: YamlPath, key: string, known: readonly string[]): void {
     const path = [...owner, key];
-    const near = key.length > 40 ? undefined : this.#nearest(owner, key, known);
-    const owners = near === undefined ? (this.#ownersOf(key) ?? []) : [];
+    const close = key.length > 40 ? undefined : this.#nearest(owner, key, known);
+    const elsewhere = this.#ownersOf(key) ?? [];
+    // What is known elsewhere under this very word is likelier meant than a word like it that stands here already.
+    const near = close !== undefined && elsewhere.length > 0 && Object.hasOwn(dataAt(this.findings.yaml.data, owner) as object, close) ? undefined : close;
+    const owners = near === undefined ? elsewhere : [];
     const add = (message: string, fix: string): void =>
       this.findings.add('unknown-key', path, `the key "${printable(key)}" ${message}`, { fix, part: 'key', about: owner });
     if (near !== undefined) {

@@ -27,6 +27,12 @@ export const FIELDS: readonly BadInput[] = [
   part('unknown key instead of a needed one', 'unknown-key', ['depth: 24 mm', '«depht: 24 mm']),
   part('unknown key instead of a needed mapping', 'unknown-key', ['geometry:', '«geometri:']),
   part('key in the wrong mapping', 'unknown-key', ['alloy: A380', 'alloy: A380\n«parting_line: 700 mm'], ['  parting_line: 760 mm\n', '']),
+  part(
+    'key in the wrong mapping, beside a list of nearly its name',
+    'unknown-key',
+    ['alloy: A380', 'alloy: A380\n«wall: { nominal: 2.8 mm }'],
+    ['  wall: { least: 2.2 mm, nominal: 2.8 mm, greatest: 6.5 mm }\n', ''],
+  ),
   part('key that belongs to a list entry', 'unknown-key', ['machining:', '«thread: M8\nmachining:']),
   part('key like no other', 'unknown-key', ['machining:', '«colour: grey\nmachining:']),
   part('no space after a colon', 'unknown-key', ['diameter: 8.5 mm', '«diameter:8.5 mm']),

@@ -223,4 +223,9 @@ describe('units and spellings', () => {
     expect(diagnostics.map((finding) => [finding.code, finding.severity])).toEqual([['spec/life-below-year', 'note']]);
     expect(part?.production.life?.value).toBe(90000);
   });
+
+  it('a word known elsewhere is sent there, though a word like it stands where it was written', () => {
+    const { diagnostics } = readPart({ name: 'a.part.yaml', text: `${BASE_PART}wall: { nominal: 2.8 mm }\n` });
+    expect(diagnostics.map(({ code, fix }) => [code, fix])).toEqual([['spec/unknown-key', 'move it to "geometry"']]);
+  });
 });
