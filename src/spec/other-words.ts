@@ -5,6 +5,7 @@ const OTHER_WORDS: Readonly<Record<string, readonly string[]>> = {
   clearance: ['tie_bar_clearance'],
   clamp_force: ['locking_force'],
   clamping_force: ['locking_force'],
+  depth: ['height'],
   dia: ['diameter'],
   draft_angle: ['draft'],
   height: ['depth'],

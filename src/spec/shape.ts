@@ -5,7 +5,7 @@ import { didYouMean, orList } from '../kernel/spelling.ts';
 import type { CodeName } from './codes.ts';
 import { dataAt, type Findings, flow, isWithin } from './findings.ts';
 import { type LeafFault, QUANTITY_PATTERN } from './leaves.ts';
-import { type Partly, salvage, schemaAt } from './salvage.ts';
+import { type Partly, salvage, schemaAt, unwrapped } from './salvage.ts';
 import { UnknownKeys } from './unknown-keys.ts';
 
 /**
@@ -73,7 +73,9 @@ function reportIssue(schema: z.ZodObject, issue: z.core.$ZodIssue, findings: Fin
   if (issue.code === 'invalid_value' && typeof given === 'string') {
     const words = issue.values.map(String);
     const near = given.length > 40 ? '' : didYouMean(given, words);
-    findings.add('unknown-word', path, `"${printable(given)}" is not one of the words known here${near}`, { fix: `write ${orList(words)}` });
+    findings.add('unknown-word', path, `"${printable(given)}" is not one of the words known here${near}`, {
+      fix: `${wayToWrite(schema, path, given)}${orList(words)}`,
+    });
     return;
   }
   if ((issue.code === 'too_big' || issue.code === 'too_small') && Array.isArray(given)) {
@@ -97,6 +99,17 @@ function reportIssue(schema: z.ZodObject, issue: z.core.$ZodIssue, findings: Fin
   const quoted = typeof given === 'boolean' && wanted === 'a text';
   const fix = quoted ? `write "${given}" in quotes` : wanted === 'true or false' ? 'write true or false, without quotes' : exampleOf(schema, path);
   findings.add('wrong-type', path, `${wanted} is wanted, but ${kindOf(given)} stands here`, { fix });
+}
+
+/** How the advice begins: with the key beside this one that knows the word, for which it was probably meant. */
+function wayToWrite(schema: z.ZodObject, path: YamlPath, word: string): string {
+  const owner = schemaAt(schema, path.slice(0, -1));
+  if (!(owner instanceof z.ZodObject)) return 'write ';
+  const key = Object.keys(owner.shape).find((name) => {
+    const field = unwrapped(owner.shape[name]);
+    return field instanceof z.ZodEnum && field.options.includes(word);
+  });
+  return key === undefined ? 'write ' : `write "${key}: ${word}" for that, and here `;
 }
 
 function reportMissing(schema: z.ZodObject, path: YamlPath, findings: Findings): void {

@@ -228,4 +228,9 @@ describe('units and spellings', () => {
     const { diagnostics } = readPart({ name: 'a.part.yaml', text: `${BASE_PART}wall: { nominal: 2.8 mm }\n` });
     expect(diagnostics.map(({ code, fix }) => [code, fix])).toEqual([['spec/unknown-key', 'move it to "geometry"']]);
   });
+
+  it('names the key beside it that knows a word', () => {
+    const { diagnostics } = readPart({ name: 'a.part.yaml', text: BASE_PART.replace('finish: consumer', 'finish: plated') });
+    expect(diagnostics.map(({ fix }) => fix)).toEqual(['write "use: plated" for that, and here utility, functional, commercial, consumer or superior']);
+  });
 });
