@@ -1,5 +1,4 @@
 import type { PartChange } from '../../engine/replan/change.ts';
-import { formatNumber } from '../../kernel/format.ts';
 import { visible } from '../visible.ts';
 import type { Replanning } from './head.ts';
 import { figureOf, machineOf } from './words.ts';
@@ -38,7 +37,7 @@ const COLUMNS = [
   'remarks',
 ];
 
-/** One row a part, by RFC 4180; parts that could not be planned come last. Numbers are rounded as plans print them. */
+/** One row a part, by RFC 4180; parts that could not be planned come last. Numbers have six digits, for sums. */
 export function* partCsv({ parts, failures }: Replanning): Iterable<string> {
   const line = (row: readonly Cell[]): string => `${row.map(field).join(',')}\r\n`;
   yield line(COLUMNS);
@@ -75,11 +74,15 @@ function rowOf(change: PartChange): Cell[] {
   ];
 }
 
-/** A number bare; a text in quotes where it needs them, and with an apostrophe before what a spreadsheet would work out. */
+/** Signs that a spreadsheet begins to work out at, wide ones too; a programme that parts cells at ; sees more beginnings. */
+const WORKED_OUT = /(^|[;\n])([\s"]*)(?=[=+\-@\uff1d\uff0b\uff0d\uff20])/g;
+const PLAIN_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/;
+
+/** A number bare, to six digits; a text in quotes where it needs them, and with an apostrophe before what a spreadsheet would work out. */
 function field(cell: Cell): string {
   if (cell === undefined) return '';
-  if (typeof cell === 'number') return formatNumber(cell);
+  if (typeof cell === 'number') return String(Number(cell.toPrecision(6)));
   const text = visible(cell);
-  const safe = /^[=+\-@\t\r]/.test(cell) && !/^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/.test(cell) ? `'${text}` : text;
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+  const safe = PLAIN_NUMBER.test(cell) ? text : text.replace(WORKED_OUT, "$1$2'");
+  return /[",\r\n;]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
