@@ -92,7 +92,7 @@ function planned(ledger: Ledger): Block[] {
           textBlock(
             'To run as planned and not at the crossing, set the shot valve to ',
             { value: 'pq2.needed-throttle' },
-            ' of the dry-shot speed, or set the plunger speed where the machine controls it.',
+            ' of the dry-shot speed or a little more, or set the plunger speed where the machine controls it.',
           ),
         ]
       : []),
