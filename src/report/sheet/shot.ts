@@ -119,6 +119,7 @@ export const SHOT_LINES: readonly Line[] = [
     pieces: [{ id: 'cooling.hold', label: 'under pressure for' }],
     within: [{ id: 'intensification.hold-least', to: 'intensification.hold-greatest' }],
   },
+  { title: 'Plunger pressed on the biscuit', pieces: [{ id: 'cooling.biscuit-time', label: 'until it is solid,' }] },
   {
     title: 'Dwell',
     pieces: [
