@@ -116,10 +116,12 @@ export const SHOT_LINES: readonly Line[] = [
   },
   {
     title: 'Hold time',
-    pieces: [{ id: 'cooling.hold', label: 'under pressure for' }],
+    pieces: [
+      { id: 'cooling.hold', label: 'under pressure for' },
+      { id: 'cooling.biscuit-time', label: 'on the biscuit for' },
+    ],
     within: [{ id: 'intensification.hold-least', to: 'intensification.hold-greatest' }],
   },
-  { title: 'Plunger pressed on the biscuit', pieces: [{ id: 'cooling.biscuit-time', label: 'until it is solid,' }] },
   {
     title: 'Dwell',
     pieces: [
