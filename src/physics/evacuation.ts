@@ -1,5 +1,26 @@
 import { defineFormula } from '../kernel/formula.ts';
 
+/** Gas that is left for the vacuum when the plunger has closed the pour hole: what it swept until then went back out of the hole. */
+export const evacuatedVolume = defineFormula({
+  id: 'vent.evacuated-volume',
+  title: 'Room to evacuate of one cavity',
+  symbol: 'V_e',
+  inputs: {
+    die: { symbol: 'V_g', unit: 'cm3', meaning: 'gas in cavity, overflows and runner of one cavity', range: [1, 100000] },
+    all: { symbol: 'V_a', unit: 'cm3', meaning: 'the same with its share of the air in the sleeve after pouring', range: [1, 200000] },
+    diameter: { symbol: 'D', unit: 'mm', meaning: 'plunger diameter', range: [20, 250] },
+    hole_travel: { symbol: 'x_h', unit: 'mm', meaning: 'plunger travel when the pour hole is closed', range: [20, 400], domain: 'not-negative' },
+    cavities: { symbol: 'n', unit: '1', meaning: 'number of cavities', range: [1, 64] },
+  },
+  unit: 'cm3',
+  equation: 'max(V_g, V_a - pi * D^2 * x_h / 4000 / n)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact where no metal splashes out; what the plunger sweeps while the vacuum works makes the room smaller still, which is on the safe side',
+  compute: (x) => Math.max(x.die, x.all - (Math.PI * x.diameter ** 2 * x.hole_travel) / 4000 / x.cavities),
+});
+
 /** Time in which a choked vent or valve draws the cavity down to a vacuum. */
 export const evacuationTime = defineFormula({
   id: 'vent.evacuation-time',

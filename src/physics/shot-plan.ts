@@ -38,6 +38,54 @@ export const shotHandbookVolume = defineFormula({
   compute: (x) => x.cavities * x.part_volume * (1 + 2 / x.wall),
 });
 
+/** How far the crossing of the two lines lies below the dry speed: with the valve open, what gates and metal cost this plunger. */
+export const speedDropByLines = defineFormula({
+  id: 'shot.speed-drop-by-lines',
+  title: 'Loaded plunger speed below the dry speed, by the lines of machine and die',
+  symbol: 'l_x',
+  inputs: {
+    dry_speed: { symbol: 'v_d', unit: 'm/s', meaning: 'dry-shot plunger speed of the machine', range: [0.5, 12] },
+    diameter: { symbol: 'D', unit: 'mm', meaning: 'plunger diameter', range: [20, 250] },
+    pressure: { symbol: 'p_h', unit: 'MPa', meaning: 'hydraulic pressure during fill, not intensified', range: [3, 35] },
+    cylinder_diameter: { symbol: 'd_h', unit: 'mm', meaning: 'diameter of the shot cylinder', range: [40, 500] },
+    rod_diameter: { symbol: 'd_r', unit: 'mm', meaning: 'diameter of a tail rod, 0 without one', range: [0, 300], domain: 'not-negative', default: 0 },
+    density: { symbol: 'rho', unit: 'kg/m3', meaning: 'density of the liquid metal', range: [1400, 11500] },
+    discharge: { symbol: 'Cd', unit: '1', meaning: 'discharge coefficient of runner and gate', range: [0.2, 1] },
+    cavities: { symbol: 'n', unit: '1', meaning: 'number of cavities', range: [1, 64] },
+    gate_area: { symbol: 'A_g', unit: 'mm2', meaning: 'gate area of one cavity', range: [1, 10000] },
+  },
+  unit: '%',
+  equation: '100 * (1 - 1 / sqrt(1 + rho * v_d^2 * (D^2 / (d_h^2 - d_r^2)) * (pi * D^2 / (4 * Cd * n * A_g))^2 / (2e6 * p_h)))',
+  requires: [{ text: 'rod_diameter < cylinder_diameter', holds: (x) => x.rod_diameter < x.cylinder_diameter }],
+  outside: 'extrapolate',
+  source: ['PQ2-HANDOUT', 'KB-HPDC-PARAMETERS'],
+  status: 'derived',
+  accuracy: 'as good as the discharge coefficient; friction and the fall of the accumulator come on top',
+  compute: (x) => {
+    const lever = x.diameter ** 2 / (x.cylinder_diameter ** 2 - x.rod_diameter ** 2);
+    const faster = (Math.PI * x.diameter ** 2) / (4 * x.discharge * x.cavities * x.gate_area);
+    return 100 * (1 - 1 / Math.sqrt(1 + (x.density * x.dry_speed ** 2 * lever * faster ** 2) / (2e6 * x.pressure)));
+  },
+});
+
+/** The drop that is planned with: the usual one, or less where the lines say so. Where they say more, the crossing is the bound. */
+export const speedDropPlanned = defineFormula({
+  id: 'shot.speed-drop-planned',
+  title: 'Loaded plunger speed below the dry speed, planned',
+  symbol: 'l',
+  inputs: {
+    usual: { symbol: 'l_u', unit: '%', meaning: 'usual drop of machines under load', range: [5, 40], domain: 'not-negative' },
+    lines: { symbol: 'l_x', unit: '%', meaning: 'drop by the lines of machine and die', range: [0, 100], domain: 'not-negative' },
+  },
+  unit: '%',
+  equation: 'min(l_u, l_x)',
+  outside: 'extrapolate',
+  source: ['KB-SHOT-PROFILE'],
+  status: 'practice',
+  accuracy: 'a planning rule: wide gates load the plunger less than the usual range has it',
+  compute: ({ usual, lines }) => Math.min(usual, lines),
+});
+
 /** Plunger speed that a machine can be planned to: below the dry speed by the load, and a share of that. */
 export const speedAvailable = defineFormula({
   id: 'shot.speed-available',
@@ -45,7 +93,7 @@ export const speedAvailable = defineFormula({
   symbol: 'v_max',
   inputs: {
     dry_speed: { symbol: 'v_d', unit: 'm/s', meaning: 'dry-shot plunger speed of the machine', range: [0.5, 12] },
-    drop: { symbol: 'l', unit: '%', meaning: 'loaded speed below the dry speed', range: [5, 40], domain: 'not-negative' },
+    drop: { symbol: 'l', unit: '%', meaning: 'loaded speed below the dry speed', range: [0, 40], domain: 'not-negative' },
     use: { symbol: 'u', unit: '%', meaning: 'share of the loaded speed that is planned at most', range: [50, 100] },
   },
   unit: 'm/s',

@@ -71,6 +71,9 @@ export function workSetEjection(ledger: Ledger, set: CastingSet, work: (part: Le
   }
   const friction = parts[0]?.part.maybe('ejection.friction-dry');
   if (friction !== undefined) ledger.put(friction);
+  const pinsBy = parts.flatMap(({ part }) => part.texts.get('ejection.pins-by') ?? []);
+  const [first] = pinsBy;
+  if (first !== undefined) ledger.setText('ejection.pins-by', pinsBy.find((word) => word === 'force') ?? first);
   const returns = parts.map(({ part }) => part.texts.get('ejection.return')).find((word) => word !== undefined);
   if (returns !== undefined) ledger.setText('ejection.return', returns);
 }

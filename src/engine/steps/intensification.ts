@@ -146,6 +146,7 @@ function show(ledger: Ledger): readonly Block[] {
         : (['cooling.gate-time'] as const)),
       'intensification.hold',
     ]),
+    ...(cold ? pressed(ledger) : []),
     ...tableBlock(
       'Windows',
       ['', 'Least', 'Greatest'],
@@ -164,6 +165,21 @@ function show(ledger: Ledger): readonly Block[] {
       'intensification.feed-travel',
       ...(cold ? (['intensification.biscuit-left', 'intensification.biscuit-least'] as const) : []),
     ]),
+  ];
+}
+
+/** The casting takes pressure for seconds, the biscuit is liquid for longer. */
+function pressed(ledger: Ledger): Block[] {
+  const [hold, biscuit] = [ledger.values.get('intensification.hold'), ledger.values.get('cooling.biscuit-time')];
+  if (hold === undefined || biscuit === undefined || hold.value >= biscuit.value || !ledger.values.has('cooling.dwell')) return [];
+  return [
+    textBlock(
+      'The time under pressure is that of the casting. Keep the plunger pressed on the biscuit until that is solid too, ',
+      { value: 'cooling.biscuit-time' },
+      ' of the ',
+      { value: 'cooling.dwell' },
+      ' that the die stays shut; let go while it is liquid inside, it bleeds or bulges, tears off when the die opens, and can burst.',
+    ),
   ];
 }
 

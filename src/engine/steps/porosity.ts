@@ -124,6 +124,9 @@ function show(ledger: Ledger): readonly Block[] {
   return [
     textBlock(
       'An estimate between a good shot (low) and a poor one (high), as a mean over the casting in volume per cent. It knows nothing of the shape: pores gather at thick spots and at the end of the flow, and a dense skin hides them. Vapour of release agent and plunger lubricant, hydrogen, and air of the sleeve folded in by a bad slow shot come on top.',
+      ledger.values.get('porosity.unfed-low')?.value === 0
+        ? ' The low end leaves out what only the shape tells: nothing is left unfed in it because the gate is nearly as thick as the wall, and no casting is free of pores.'
+        : '',
     ),
     ...valuesBlock(ledger, ['porosity.low', 'porosity.high', 'porosity.gas-low', 'porosity.gas-high', 'porosity.unfed-low', 'porosity.unfed-high']),
     textBlock(

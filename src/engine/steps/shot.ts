@@ -12,12 +12,15 @@ import {
   shotHandbookVolume,
   sleeveAir,
   speedAvailable,
+  speedDropByLines,
+  speedDropPlanned,
 } from '../../physics/shot-plan.ts';
 import { biscuitVolume, sleeveFill, sleeveLengthForFill } from '../../physics/sleeve/fill.ts';
 import { fastSpeed } from '../../physics/sleeve/travel.ts';
 import type { Ledger } from '../ledger.ts';
 import { assumeMiddle } from '../planned.ts';
 import { type Step, textBlock, valuesBlock } from '../step.ts';
+import { fullId, type ValueId } from '../vocabulary/index.ts';
 import { workFeeding } from './feeding.ts';
 
 /**
@@ -120,11 +123,47 @@ function speed(ledger: Ledger, cold: boolean): Traced<'m/s'> {
   ledger.apply(fastSpeed, { flow, diameter: ledger.value('machine.plunger') }, cold ? {} : { id: 'pot.plunger-speed' });
   const least = ledger.look('sleeve/fast-shot', 'loaded_drop_least', {}, 'shot.speed-drop-least');
   const greatest = ledger.look('sleeve/fast-shot', 'loaded_drop_greatest', {}, 'shot.speed-drop-greatest');
-  return ledger.apply(speedAvailable, {
-    dry_speed: ledger.value('machine.dry-shot-speed'),
-    drop: assumeMiddle(ledger, 'shot.speed-drop', least, greatest),
-    use: ledger.look('sleeve/speed-use', 'use', {}, 'shot.speed-use'),
-  });
+  assumeMiddle(ledger, 'shot.speed-drop', least, greatest);
+  ledger.look('sleeve/speed-use', 'use', {}, 'shot.speed-use');
+  return availableSpeed(ledger, ledger.value('machine.plunger'), AT_HAND);
+}
+
+/** Ids of the figures that lead to the plunger speed that may be planned. */
+interface SpeedIds {
+  readonly lines: FileAs;
+  readonly drop: FileAs;
+  readonly available: FileAs;
+}
+interface FileAs {
+  readonly id?: ValueId;
+  readonly item?: string;
+  readonly aside?: boolean;
+}
+const AT_HAND: SpeedIds = { lines: {}, drop: {}, available: {} };
+
+/** What of the dry speed may be planned with a plunger: loaded it is slower, and a share of that is kept in reserve. */
+export function availableSpeed(ledger: Ledger, diameter: Traced<'mm'>, ids: SpeedIds): Traced<'m/s'> {
+  const dry_speed = ledger.value('machine.dry-shot-speed');
+  const lines = ledger.apply(
+    speedDropByLines,
+    {
+      dry_speed,
+      diameter,
+      pressure: ledger.value('machine.pressure-fill'),
+      cylinder_diameter: ledger.value('machine.cylinder-diameter'),
+      rod_diameter: ledger.value('machine.tail-rod-diameter'),
+      density: ledger.value('gate.liquid-density').in('kg/m3'),
+      discharge: ledger.value('gate.discharge'),
+      cavities: ledger.value('machine.cavities'),
+      gate_area: ledger.value('gate.area'),
+    },
+    ids.lines,
+  );
+  const usual = ledger.value('shot.speed-drop');
+  const { id = 'shot.speed-drop-planned', item } = ids.drop;
+  // A drop that was measured on the machine holds, whatever the lines say.
+  const drop = usual.kind === 'pinned' ? ledger.put(usual.as(fullId(id, item))) : ledger.apply(speedDropPlanned, { usual, lines }, ids.drop);
+  return ledger.apply(speedAvailable, { dry_speed, drop, use: ledger.value('shot.speed-use') }, ids.available);
 }
 
 export const shotStep: Step = {
@@ -155,7 +194,16 @@ export const shotStep: Step = {
     ]);
     if (metalValues.length === 0) return [];
     const cold = ledger.texts.get('machine.chamber') === 'cold';
-    const common = ['shot.speed-available', 'machine.metal-pressure', 'clamp.pressure-least', 'clamp.pressure'] as const;
+    const common = [
+      'machine.dry-shot-speed',
+      'shot.speed-drop',
+      'shot.speed-drop-by-lines',
+      'shot.speed-drop-planned',
+      'shot.speed-available',
+      'machine.metal-pressure',
+      'clamp.pressure-least',
+      'clamp.pressure',
+    ] as const;
     return [
       textBlock(
         'Volumes are those of the die, the mass that of the solid metal; as a liquid it takes more room, and that is what the sleeve or pot must give.',

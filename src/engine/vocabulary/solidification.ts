@@ -26,6 +26,7 @@ export const SOLIDIFICATION_WORDS = {
   'cooling.runner-wall': number('mm', 'Wall that the thickest run of the runner counts as'),
   'cooling.runner-depth': number('mm', 'Depth of the thickest run of the runner'),
   'cooling.runner-run': text('Thickest run of the runner'),
+  'cooling.slowest': text('Piece of the shot that sets the time in the die'),
   'cooling.runner-time': rough('s', 'Runner solid to the middle', 1),
   'cooling.biscuit-wall': number('mm', 'Wall that the biscuit counts as'),
   'cooling.biscuit-steel-time': rough('s', 'Biscuit solid, between two faces of steel', 1),

@@ -15,7 +15,7 @@ export const acceleration = defineFormula({
   title: 'Acceleration of the plunger',
   symbol: 'a',
   inputs: {
-    speed_from: { symbol: 'v_1', unit: 'm/s', meaning: 'speed at the beginning', range: [0, 1], domain: 'not-negative', default: 0 },
+    speed_from: { symbol: 'v_1', unit: 'm/s', meaning: 'speed at the beginning', range: [0, 1.5], domain: 'not-negative', default: 0 },
     speed_to: { symbol: 'v_2', unit: 'm/s', meaning: 'speed at the end', range: [0.1, 8], domain: 'not-negative' },
     travel_from: { symbol: 'x_1', unit: 'mm', meaning: 'travel at the beginning', range: [0, 1000], domain: 'not-negative', default: 0 },
     travel_to: { symbol: 'x_2', unit: 'mm', meaning: 'travel at the end', range: [1, 2000] },

@@ -116,7 +116,10 @@ export const SHOT_LINES: readonly Line[] = [
   },
   {
     title: 'Hold time',
-    pieces: [{ id: 'cooling.hold', label: 'under pressure for' }],
+    pieces: [
+      { id: 'cooling.hold', label: 'under pressure for' },
+      { id: 'cooling.biscuit-time', label: 'on the biscuit for' },
+    ],
     within: [{ id: 'intensification.hold-least', to: 'intensification.hold-greatest' }],
   },
   {

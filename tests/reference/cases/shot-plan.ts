@@ -317,6 +317,23 @@ export const cases: readonly Case[] = [
     tolerance: exact,
     from: 'knowledge-base article on the shot profile (KB-SHOT-PROFILE): loaded 10 % below dry, 80 % of that; product by hand',
   },
+  // 14 MPa on 150 mm, 85 mm plunger, 432.8 mm2 of gate: the lines cross at 4.30 m/s of 5.4, as the case of the crossing has it.
+  {
+    formula: 'shot.speed-drop-by-lines',
+    inputs: { dry_speed: 5.4, diameter: 85, pressure: 14, cylinder_diameter: 150, density: 2500, discharge: 0.5, cavities: 1, gate_area: 432.845 },
+    expected: 20.31,
+    tolerance: { absolute: 0.01 },
+    from: `${HAND}: at 4.3032 m/s the flow is 24.418 l/s; the machine has 43.599 x (1 - (24.418 / 30.642)^2) = 15.91 MPa, and the gates ask for 2500 x 56.41^2 / (2 x 0.25) = 15.91 MPa`,
+  },
+  {
+    formula: 'shot.speed-drop-by-lines',
+    inputs: { dry_speed: 6, diameter: 100, pressure: 15, cylinder_diameter: 200, density: 2500, discharge: 0.5, cavities: 2, gate_area: 750 },
+    expected: 3.87,
+    tolerance: { absolute: 0.01 },
+    from: `${HAND}: at 6 m/s the gates of 1500 mm2 run at 31.42 m/s and ask for 4.935 MPa, 0.0822 of the 60 MPa at rest; 1 / sqrt(1.0822) is 3.87 % below one`,
+  },
+  { formula: 'shot.speed-drop-planned', inputs: { usual: 17.5, lines: 9.4 }, expected: 9.4, tolerance: exact, from: `${HAND}: the lesser` },
+  { formula: 'shot.speed-drop-planned', inputs: { usual: 17.5, lines: 31.7 }, expected: 17.5, tolerance: exact, from: `${HAND}: the lesser` },
   // 14 MPa on 140 mm give 56.0 MPa with 70 mm and 109.8 MPa with 50 mm.
   {
     formula: 'shot.plunger-for-pressure',

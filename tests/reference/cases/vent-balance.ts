@@ -144,6 +144,20 @@ export const cases: readonly Case[] = [
     from: EVACUATION,
   })),
   {
+    formula: 'vent.evacuated-volume',
+    inputs: { die: 1690, all: 8776, diameter: 130, hole_travel: 162.5, cavities: 1 },
+    expected: 6619,
+    tolerance: { absolute: 1 },
+    from: 'derived, worked by hand: the plunger of 132.7 cm2 sweeps 2157 cm3 on 162.5 mm, and 8776 less that are left',
+  },
+  {
+    formula: 'vent.evacuated-volume',
+    inputs: { die: 1000, all: 1500, diameter: 130, hole_travel: 162.5, cavities: 2 },
+    expected: 1000,
+    tolerance: { relative: 1e-9 },
+    from: 'a law: never less than the die itself holds',
+  },
+  {
     formula: 'vent.tank-volume',
     inputs: { gas_volume: 5000, start: 1000, end: 50 },
     expected: 95,

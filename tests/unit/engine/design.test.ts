@@ -181,6 +181,12 @@ describe('holes', () => {
     expect(codes(ledger)).not.toContain('thread/cored-depth[H]');
     expect(codes(review(hole('diameter: 5.5 mm, depth: 14.5 mm, thread: M6')))).toContain('thread/cored-depth[H]');
   });
+  // A cut M8 wants 8 - 1.25 = 6.75 mm; a formed one 7.35 mm drilled, or a core from 7.61 to 7.69 down to 7.27 to 7.35 mm.
+  it('for M8 are wider when the thread is formed than when it is cut', () => {
+    const ledger = review(hole('diameter: 6.8 mm, depth: 22 mm, thread: M8'));
+    const sizes = ['tapping-diameter', 'forming-drilled', 'forming-least', 'forming-greatest', 'forming-foot-least', 'forming-foot-greatest'] as const;
+    expect(sizes.map((name) => ledger.value(`thread.${name}`, 'H').value)).toEqual([6.75, 7.35, 7.61, 7.69, 7.27, 7.35]);
+  });
   it('with a thread of unknown pitch say so instead of guessing', () => {
     const ledger = review(hole('diameter: 10 mm, depth: 15 mm, thread: M12'));
     expect(ledger.maybe('thread.cored-depth', 'H')).toBeUndefined();

@@ -126,9 +126,18 @@ describe('plungers of the machine', () => {
   });
   test('each has its verdict', () => {
     const verdicts = Object.fromEntries([50, 60, 70, 80, 90, 100].map((plunger) => [plunger, ledger.texts.get(`pq2.plunger-verdict[${plunger} mm]`)]));
-    // 10 l/s; 3.54 m/s of 3.3 with 60 mm; sleeve 29.0 % with 100 mm.
-    expect(verdicts).toEqual({ 50: 'too little flow', 60: 'plunger too fast', 70: 'serves', 80: 'serves', 90: 'serves', 100: 'sleeve too empty' });
-    expect(figure(ledger, 'pq2.serving-plungers')).toBe(3);
+    // 10 l/s; sleeve 29.0 % with 100 mm.
+    expect(verdicts).toEqual({ 50: 'too little flow', 60: 'serves', 70: 'serves', 80: 'serves', 90: 'serves', 100: 'sleeve too empty' });
+    expect(figure(ledger, 'pq2.serving-plungers')).toBe(4);
+  });
+  test('of the loaded speed 80 % are planned: of the crossing where it lies near the dry speed, else of the usual 17.5 % below it', () => {
+    // The 60 mm plunger crosses at 4.44 m/s of 5, and 3.54 m/s are planned; the 70 mm one crosses at 3.87, below the usual 4.125.
+    near(figure(ledger, 'pq2.plunger-available[60 mm]'), 0.8 * 4.44, 0.006);
+    near(figure(ledger, 'pq2.plunger-available[70 mm]'), 0.8 * 4.125, 1e-9);
+    expect(figure(ledger, 'pq2.plunger-available[70 mm]')).toBe(figure(ledger, 'shot.speed-available'));
+    const measured = workTo('pq2', example({ 'shot.speed-drop': '22 %', 'machine.plunger': '60 mm' }), PLANT);
+    near(figure(measured, 'shot.speed-available'), 5 * 0.78 * 0.8, 1e-9);
+    expect(measured.texts.get('pq2.plunger-verdict[60 mm]')).toBe('plunger too fast');
   });
   test('a planned plunger that the machine does not list stands among them', () => {
     const own = workTo('pq2', example({ 'machine.plunger': '75 mm' }), PLANT);

@@ -61,6 +61,8 @@ describe('slides', () => {
     expect(ledger.value('slide.pulling-force', 'S1')).toMatchObject({ unit: 'kN', status: 'memory' });
     const magnesium = review({ undercuts: `[${undercut('U', 'x')}]` }, 'AZ91D');
     expect(magnesium.maybe('slide.pulling-force', 'S1')).toBeUndefined();
+    // The draft of its core is asked for all the same; magnesium takes less than aluminium.
+    expect(magnesium.value('slide.draft', 'S1').value).toBeLessThan(review({ undercuts: `[${undercut('U', 'x')}]` }).value('slide.draft', 'S1').value);
     expect(magnesium.unchecked.map((entry) => entry.id)).toContain('slide.grip-pressure');
   });
 

@@ -182,8 +182,11 @@ describe('limits', () => {
     expect([...findingsOf(ledger).keys()].filter((code) => code.startsWith('range/slow-shot.phase-time'))).toEqual([]);
   });
   test('the loss that a low fill brings', () => {
-    expect(own(pinned({}, plantOf({ plunger: 90, sleeve: 400 })))).toContain('slow-shot/temperature-loss');
-    expect(own(pinned({ 'fill.temperature-loss': '47 K' }, plantOf({ plunger: 90, sleeve: 400 })))).not.toContain('slow-shot/temperature-loss');
+    // Metal of A380 held at 635 degC is at the gate with 600, 5 K above its liquidus; a third of the sleeve takes some 10 K more than planned.
+    const plant = plantOf({ plunger: 90, sleeve: 400 });
+    expect(own(pinned({ 'fill.holding-temperature': '635 degC' }, plant))).toContain('slow-shot/temperature-loss');
+    expect(own(pinned({}, plant))).not.toContain('slow-shot/temperature-loss');
+    expect(JSON.stringify(slowShotStep.show(pinned({}, plant)))).toContain('pin fill.temperature-loss');
   });
 });
 

@@ -11,6 +11,7 @@ describe('an aluminium lid in a cold chamber', () => {
     );
     expect(figure(ledger, 'cooling.dwell')).toBe(Math.max(...times));
     expect(ledger.texts.get('solidification.governs')).toBe('biscuit');
+    expect(ledger.texts.get('cooling.slowest')).toBe('biscuit');
     expect(figure(ledger, 'cooling.rest-time')).toBe([...times.slice(0, 4)].sort((a, b) => b - a)[1]);
   });
   test('the biscuit freezes between a cooled tip and steel, so faster than between steel alone', () => {

@@ -122,8 +122,11 @@ describe('a die under vacuum', () => {
   });
 
   test('the air of the sleeve is drawn off too, e-fold by e-fold: V / (A v) ln(1013 / 50)', () => {
-    const volume = figure(ledger, 'vent.all-gas-volume');
-    expect(figure(ledger, 'vent.evacuated-volume')).toBe(volume);
+    // What the plunger swept until the pour hole was closed, 1.25 plungers long, has gone back out of it.
+    const swept = (Math.PI * figure(ledger, 'machine.plunger') ** 2 * 1.25 * figure(ledger, 'machine.plunger')) / 4000;
+    const volume = figure(ledger, 'vent.all-gas-volume') - swept;
+    near(figure(ledger, 'vent.evacuated-volume'), volume, 1e-9);
+    expect(volume).toBeGreaterThan(figure(ledger, 'vent.gas-volume'));
     near(figure(ledger, 'vent.evacuation-time'), ((1000 * volume) / (figure(ledger, 'vent.area') * 168.72)) * Math.log(1013 / 50), 0.5);
     near(figure(ledger, 'vent.tank-volume'), (volume / 1000) * (963 / 50), 1e-6);
   });

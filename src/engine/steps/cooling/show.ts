@@ -1,5 +1,5 @@
 import type { Ledger } from '../../ledger.ts';
-import type { Block, Cell } from '../../plan.ts';
+import type { Block, Cell, Phrase } from '../../plan.ts';
 import { cell, tableBlock, textBlock, textCell, valuesBlock } from '../../step.ts';
 import { coredHoles } from './cores.ts';
 import { cooledParts, slides } from './parts.ts';
@@ -79,6 +79,7 @@ function flow(ledger: Ledger): Block[] {
       ledger.texts.get('cooling.regime') === 'laminar'
         ? ' The flow is below the range of the turbulent correlation; the film is that of laminar flow, a small share of what turbulent flow would give.'
         : ' The film follows from the Gnielinski correlation.',
+      ...properties(ledger),
     ),
     ...valuesBlock(ledger, [
       'cooling.flow-for-reynolds',
@@ -94,6 +95,19 @@ function flow(ledger: Ledger): Block[] {
       'cooling.line-conductance',
       'cooling.heat-per-length',
     ]),
+  ];
+}
+
+/** At which temperature the coolant is taken, and what it means that it runs warmer. */
+function properties(ledger: Ledger): Phrase {
+  const [least, runs] = [ledger.values.get('cooling.coolant-least'), ledger.values.get('cooling.coolant-temperature')];
+  if (least === undefined) return [];
+  return [
+    ' Density, viscosity and conductivity of the coolant are those at ',
+    { value: 'cooling.coolant-least' },
+    runs !== undefined && runs.value > least.value
+      ? ', for which the lines are laid out; as it runs, warmer and thinner, it takes the heat a little better and drops less pressure.'
+      : ', at which it runs.',
   ];
 }
 

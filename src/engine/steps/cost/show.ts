@@ -107,6 +107,15 @@ function showCost(ledger: Ledger): Block[] {
         ['Cost of a good part', 'all lines', cell(ledger, 'cost.per-part'), cell(ledger, 'cost.share', TOTAL)],
       ],
     ),
+    ...(ledger.values.has('cost.efficiency')
+      ? [
+          textBlock(
+            'Machine time is paid for the pieces that are reached while the machine runs, ',
+            { value: 'cost.efficiency' },
+            ' of those that its cycle would make. That is another share than the one of the hours booked, in the section on shots and hours, which leaves room for changing dies and long stops as well; those are not in this cost.',
+          ),
+        ]
+      : []),
     ...valuesBlock(ledger, [
       'cycle.time',
       'cost.efficiency',

@@ -40,7 +40,7 @@ function hours(ledger: Ledger): Block[] {
   if (!ledger.values.has('cycle.hours')) return [];
   return [
     textBlock(
-      'Hours a year with the planned cycle, beside the hours that were reckoned with when the machine was chosen. The count of cavities stays as it was taken; the least count with the planned cycle stands beside it.',
+      'Hours a year with the planned cycle, beside the hours that were reckoned with when the machine was chosen. The count of cavities stays as it was taken; the least count with the planned cycle stands beside it. The hours are those to book on the machine: the share of them that makes shots leaves room for changing dies, maintenance and long stops. The cost reckons with fewer, those in which the machine runs and now and then stops for a moment.',
     ),
     ...valuesBlock(ledger, [
       'production.per-year',

@@ -39,6 +39,7 @@ export const show: Step['show'] = (ledger) => {
       ['Element', 'Time'],
       elements.map(({ id }): Cell[] => [titleOf(id), { value: id }]),
     ),
+    ...dosed(ledger),
     ...valuesBlock(ledger, ['cycle.elements-time', 'cycle.open-time', 'cycle.spray-each', 'cycle.spray-interval']),
     ...cycleFigure(ledger),
     ...beside(ledger),
@@ -53,6 +54,19 @@ function decided(ledger: Ledger): Block[] {
   const path = ledger.decisions.has('cycle.path') ? [textBlock('How the elements follow each other: ', { decision: 'cycle.path' }, '.')] : [];
   const governs = ledger.decisions.has('cycle.governs') ? [textBlock('Largest part of the cycle: ', { decision: 'cycle.governs' }, '.')] : [];
   return [...path, ...removal, ...governs];
+}
+
+/** The time of a ladle is counted, for no plant file says how fast its furnace doses. */
+function dosed(ledger: Ledger): Block[] {
+  const ladle = ledger.values.get('cycle.ladle');
+  if (ladle === undefined || ladle.kind === 'pinned' || ledger.texts.get('furnace.holding-kind') !== 'dosing') return [];
+  return [
+    textBlock(
+      `The furnace that holds the metal, ${ledger.texts.get('furnace.holding') ?? ''}, doses straight into the sleeve, and the `,
+      { value: 'cycle.ladle' },
+      ' are those of a ladle that is dipped, carried and tilted. Pin cycle.ladle with the mass of the shot over the dosing rate of the furnace, and a second for the start.',
+    ),
+  ];
 }
 
 function beside(ledger: Ledger): Block[] {

@@ -120,31 +120,48 @@ function showHoles(ledger: Ledger): Block[] {
           cell(ledger, 'hole.stock-foot', id),
         ]),
     ),
+    ...showThreads(
+      ledger,
+      threaded.map(({ id }) => id),
+    ),
+  ];
+}
+
+/** The thread, and the hole that each way of making it asks for. */
+function showThreads(ledger: Ledger, threaded: readonly string[]): Block[] {
+  return [
     ...tableBlock(
       'Threads',
-      [
-        'Hole',
-        'Thread',
-        'Pitch',
-        'Full thread',
-        'Least cored depth',
-        'Hole as cored, where the thread ends',
-        'Hole for a cut thread',
-        'Mouth for a formed thread, least',
-        'Mouth for a formed thread, greatest',
-      ],
-      threaded.map(({ id }) => [
+      ['Hole', 'Thread', 'Pitch', 'Full thread', 'Least cored depth', 'Hole as cored, where the thread ends'],
+      threaded.map((id) => [
         id,
         textCell(ledger, 'hole.thread', id),
         cell(ledger, 'thread.pitch', id),
         cell(ledger, 'thread.length', id),
         cell(ledger, 'thread.cored-depth', id),
         cell(ledger, 'thread.end-diameter', id),
-        cell(ledger, 'thread.tapping-diameter', id),
-        cell(ledger, 'thread.forming-least', id),
-        cell(ledger, 'thread.forming-greatest', id),
       ]),
     ),
+    ...tableBlock(
+      'Holes for threads',
+      ['Hole', 'Cut: cored or drilled', 'Formed: drilled', 'Formed, cored: mouth, least', 'Mouth, greatest', 'Foot, least', 'Foot, greatest'],
+      threaded.map((id) => [
+        id,
+        cell(ledger, 'thread.tapping-diameter', id),
+        cell(ledger, 'thread.forming-drilled', id),
+        cell(ledger, 'thread.forming-least', id),
+        cell(ledger, 'thread.forming-greatest', id),
+        cell(ledger, 'thread.forming-foot-least', id),
+        cell(ledger, 'thread.forming-foot-greatest', id),
+      ]),
+    ),
+    ...(threaded.some((id) => ledger.values.has(`thread.forming-drilled[${id}]`))
+      ? [
+          textBlock(
+            'A formed thread flows outwards, so its hole is wider than that of a cut one: a hole drawn for the one is wrong for the other. Mouth and foot are those of a core two thread sizes long with little draft. Which way is planned stands with the machining.',
+          ),
+        ]
+      : []),
   ];
 }
 

@@ -32,6 +32,9 @@ export function reviewThread(ledger: Ledger, hole: HoleSpec): void {
     if (pitch === undefined) {
       ledger.look('thread/forming-hole', 'top_least', { screw: `M${size}` }, 'thread.forming-least', item);
       ledger.look('thread/forming-hole', 'top_greatest', { screw: `M${size}` }, 'thread.forming-greatest', item);
+      ledger.look('thread/forming-hole', 'bottom_least', { screw: `M${size}` }, 'thread.forming-foot-least', item);
+      ledger.look('thread/forming-hole', 'bottom_greatest', { screw: `M${size}` }, 'thread.forming-foot-greatest', item);
+      ledger.look('thread/forming-hole', 'drilled', { screw: `M${size}` }, 'thread.forming-drilled', item);
     }
   });
 }

@@ -6,7 +6,7 @@ import { cell, tableBlock, textBlock, textCell } from '../../step.ts';
 export function showMachining(ledger: Ledger): Block[] {
   const rows = [...faces(ledger), ...holes(ledger), ...dimensions(ledger)];
   return [
-    ...tableBlock('Machining', ['Feature', 'Work', 'Size', 'Stock or tolerance', 'Thread made'], rows),
+    ...tableBlock('Machining', ['Feature', 'Work', 'Size', 'Stock or tolerance', 'Thread made', 'Drilled for it'], rows),
     textBlock(
       rows.length === 0
         ? 'Nothing is listed that must be machined.'
@@ -19,7 +19,7 @@ function faces(ledger: Ledger): Cell[][] {
   const holed = new Set(ledger.part.holes.map(({ id }) => id));
   return ledger.part.machining
     .filter(({ id }) => !holed.has(id))
-    .map(({ id }): Cell[] => [id, 'machined to size', '–', cell(ledger, 'machining.stock', id), '–']);
+    .map(({ id }): Cell[] => [id, 'machined to size', '–', cell(ledger, 'machining.stock', id), '–', '–']);
 }
 
 function holes(ledger: Ledger): Cell[][] {
@@ -31,7 +31,14 @@ function holes(ledger: Ledger): Cell[][] {
       ledger.texts.has(`hole.thread[${id}]`) ? textCell(ledger, 'hole.thread', id) : cell(ledger, 'hole.diameter', id),
       cell(ledger, 'hole.tolerance', id),
       textCell(ledger, 'finish.threading', id),
+      drilled(ledger, id),
     ]);
+}
+
+/** The drill before the thread; a hole that is only cored has the mouth and foot of the design review. */
+function drilled(ledger: Ledger, id: string): Cell {
+  if (ledger.texts.get(`hole.making[${id}]`)?.includes('drilled') !== true) return '–';
+  return cell(ledger, ledger.texts.get(`finish.threading[${id}]`) === 'formed' ? 'thread.forming-drilled' : 'thread.tapping-diameter', id);
 }
 
 function dimensions(ledger: Ledger): Cell[][] {
@@ -42,6 +49,7 @@ function dimensions(ledger: Ledger): Cell[][] {
       'machined, for no casting holds it',
       cell(ledger, 'dimension.nominal', id),
       cell(ledger, 'dimension.tolerance', id),
+      '–',
       '–',
     ]);
 }

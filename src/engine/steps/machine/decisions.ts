@@ -4,7 +4,7 @@ import type { Ledger } from '../../ledger.ts';
 import type { Decision } from '../../plan.ts';
 import type { Tried } from './evaluate.ts';
 import { drivesGates, rankedOf } from './rank.ts';
-import { rejectedMachines } from './rejected.ts';
+import { nearestOf, rejectedMachines } from './rejected.ts';
 import type { Search } from './search.ts';
 
 /** Records machine, cavities and plunger with what else was looked at, and what stopped the next smaller machine. */
@@ -109,7 +109,9 @@ function fileStops(ledger: Ledger, { chosen, tried, misses, fits }: Search): voi
   const here = smaller.filter(({ candidate }) => candidate.cavities === cavities);
   const size = Math.max(...here.map(({ candidate }) => candidate.machine.lockingForce.value));
   const next = here.filter(({ candidate }) => candidate.machine.lockingForce.value === size);
-  const stop = next.flatMap((one) => one.stop ?? one.waived[0] ?? [])[0];
+  // A plunger that nothing stopped speaks for the machine; else the one that came nearest, as in the list of machines.
+  const open = next.filter((one) => one.stop === undefined);
+  const stop = open.length > 0 ? open.flatMap((one) => one.waived)[0] : next.length > 0 ? nearestOf(next).stop : undefined;
   ledger.setText('machine.smaller-stopped', stop?.message ?? (next.length > 0 ? 'a good part costs more or it has less in reserve' : 'none was tried'));
 }
 

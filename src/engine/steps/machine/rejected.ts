@@ -53,11 +53,11 @@ function nameOf({ candidate: { machine, plunger, cavities }, trial }: Tried): st
 function ofEachMachine(tried: readonly Tried[]): Tried[] {
   const groups = new Map<string, Tried[]>();
   for (const entry of tried) groups.set(entry.candidate.machine.id, [...(groups.get(entry.candidate.machine.id) ?? []), entry]);
-  return [...groups.values()].map(nearest);
+  return [...groups.values()].map(nearestOf);
 }
 
 /** The plunger that came furthest through the limits; of several stopped by the same one, the one that it asks less of. */
-function nearest(list: readonly Tried[]): Tried {
+export function nearestOf(list: readonly Tried[]): Tried {
   return list.reduce((near, entry) => {
     const [a, b] = [stoppingPlace(near.trial.rulebook, near.stop), stoppingPlace(entry.trial.rulebook, entry.stop)];
     return b > a || (b === a && entry.stop?.eases === 'plunger') ? entry : near;

@@ -9,6 +9,7 @@ import { fastSpeed } from '../../../physics/sleeve/travel.ts';
 import { wordFor } from '../../choose.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { ValueId } from '../../vocabulary/index.ts';
+import { availableSpeed } from '../shot.ts';
 import { die } from './lines.ts';
 
 /** The word of `pq2.plunger-verdict` for a plunger that keeps every limit. */
@@ -69,6 +70,11 @@ function onePlunger(ledger: Ledger, given: Traced<'mm'>, item: string): void {
   ledger.apply(fastSpeed, { flow, diameter }, as('pq2.plunger-speed'));
   const planned = ledger.value('shot.flow');
   const speed = ledger.apply(fastSpeed, { flow: planned, diameter }, as('pq2.plunger-planned-speed'));
+  const available = availableSpeed(ledger, diameter, {
+    lines: as('pq2.plunger-drop-by-lines'),
+    drop: as('pq2.plunger-drop'),
+    available: as('pq2.plunger-available'),
+  });
   const intensified = ledger.maybe('machine.pressure-intensified') ?? hydraulic_pressure;
   const pressure = ledger.apply(
     metalPressure,
@@ -84,7 +90,7 @@ function onePlunger(ledger: Ledger, given: Traced<'mm'>, item: string): void {
       flow: flow.value,
       planned: planned.value,
       speed: speed.value,
-      available: ledger.value('shot.speed-available').value,
+      available: available.value,
       pressure: pressure.value,
       needed: ledger.value('clamp.pressure').value,
       class_least: ledger.value('clamp.pressure-least').value,

@@ -85,6 +85,7 @@ function planned(ledger: Ledger): Block[] {
       ['Bound', 'At', 'Planned', 'Room, in % of the bound'],
       rows.filter((row) => row[3] !== '–'),
     ),
+    ...speedBounds(ledger),
     ...valuesBlock(ledger, ['pq2.pressure', 'pq2.pressure-left', 'pq2.machine-use', 'pq2.power', 'pq2.power-use', 'pq2.least-plunger', 'pq2.greatest-plunger']),
     ...(ledger.values.has('pq2.needed-throttle') && !ledger.decisions.has('pq2.remedy')
       ? [
@@ -92,10 +93,25 @@ function planned(ledger: Ledger): Block[] {
           textBlock(
             'To run as planned and not at the crossing, set the shot valve to ',
             { value: 'pq2.needed-throttle' },
-            ' of the dry-shot speed, or set the plunger speed where the machine controls it.',
+            ' of the dry-shot speed or a little more, or set the plunger speed where the machine controls it.',
           ),
         ]
       : []),
+  ];
+}
+
+/** Which of the two bounds of the plunger speed rules. */
+function speedBounds(ledger: Ledger): Block[] {
+  const [share, crossing] = [ledger.values.get('shot.speed-available'), ledger.values.get('pq2.operating-speed')];
+  if (share === undefined || crossing === undefined) return [];
+  return [
+    textBlock(
+      'The plunger speed has two bounds. At the crossing, ',
+      { value: 'pq2.operating-speed' },
+      ', the machine has no more to give; and of the loaded speed a share is planned at most, ',
+      { value: 'shot.speed-available' },
+      `, so that control, wear and a falling accumulator have room. The lower one rules, here ${share.value <= crossing.value ? 'the share' : 'the crossing'}.`,
+    ),
   ];
 }
 
@@ -158,6 +174,7 @@ function plungers(ledger: Ledger): Block[] {
       'Gate velocity there',
       'Plunger speed there',
       'Plunger speed of the plan',
+      'To be planned at most',
       cold ? 'Metal pressure, intensified' : 'Metal pressure, as it fills',
       ...(cold ? ['Sleeve fill'] : []),
       'Verdict',
@@ -178,5 +195,6 @@ const PLUNGER_COLUMNS: readonly ValueId[] = [
   'pq2.plunger-velocity',
   'pq2.plunger-speed',
   'pq2.plunger-planned-speed',
+  'pq2.plunger-available',
   'pq2.plunger-metal-pressure',
 ];

@@ -1,3 +1,4 @@
+import type { Traced } from '../../../kernel/traced.ts';
 import { changeOver, travelWhenAtGate, travelWhenFull } from '../../../physics/sleeve/travel.ts';
 import { acceleration, fastAcceleration, fillDuration, phaseTime, slowShotTime, speedAtGate } from '../../../physics/slow-shot/motion.ts';
 import {
@@ -23,7 +24,7 @@ export function slowPhase(ledger: Ledger): void {
   const full_travel = ledger.apply(travelWhenFull, sleeve);
   ledger.apply(travelWhenAtGate, { ...sleeve, runner_volume: ledger.value('runner.total-volume') });
   const speed = ledger.value('slow-shot.speed');
-  const hole_travel = ledger.apply(travelHoleClosed, { diameter, ratio: holeRatio(ledger) });
+  const hole_travel = holeClosed(ledger);
   const limit = ledger.look('sleeve/geometry', 'pour_hole_speed', {}, 'slow-shot.hole-speed-limit');
   const hole_speed = ledger.apply(holeSpeed, { limit, speed });
   const share = ledger.assume('slow-shot.ramp-share', RAMP_SHARE, '1', {
@@ -37,6 +38,12 @@ export function slowPhase(ledger: Ledger): void {
   const second = { travel_from: hole_travel, travel_to: ramp_end, speed_from: hole_speed, speed_to: speed };
   ledger.apply(phaseTime, second, { id: 'slow-shot.time-ramp' });
   ledger.attempt('slow-shot.second-acceleration', 'Ramp to the slow speed', () => ledger.apply(acceleration, second, { id: 'slow-shot.second-acceleration' }));
+}
+
+/** Where the plunger closes the pour hole; the vacuum asks for it before the slow shot does. */
+export function holeClosed(ledger: Ledger): Traced<'mm'> {
+  const known = ledger.maybe('slow-shot.travel-hole-closed');
+  return known ?? ledger.apply(travelHoleClosed, { diameter: ledger.value('machine.plunger'), ratio: holeRatio(ledger) });
 }
 
 /** No plant file says how long its pour holes are. */

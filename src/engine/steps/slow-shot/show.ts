@@ -43,6 +43,7 @@ export const show: Step['show'] = (ledger) => {
     ),
     ...speeds,
     ...valuesBlock(ledger, ['slow-shot.ladle-time', 'fill.temperature-loss', 'slow-shot.loss-by-fill', 'fill.gate-temperature']),
+    ...colder(ledger),
     ...positions(ledger),
     ...valuesBlock(ledger, [
       'slow-shot.hole-ratio',
@@ -63,6 +64,21 @@ export const show: Step['show'] = (ledger) => {
     ...waveFigure(ledger),
   ];
 };
+
+/** The fill was planned before the sleeve was known. */
+function colder(ledger: Ledger): Block[] {
+  const [planned, likely] = [ledger.values.get('fill.temperature-loss'), ledger.values.get('slow-shot.loss-by-fill')];
+  if (planned === undefined || likely === undefined || likely.value <= planned.value) return [];
+  return [
+    textBlock(
+      'A sleeve filled so may take ',
+      { value: 'slow-shot.loss-by-fill' },
+      ' where the fill was planned with ',
+      { value: 'fill.temperature-loss' },
+      ': little metal in a large sleeve cools more on the way. Hold the metal hotter by the difference, or pin fill.temperature-loss and plan the fill with it.',
+    ),
+  ];
+}
 
 function positions(ledger: Ledger): Block[] {
   const rows = POSITIONS.filter(([id]) => ledger.values.has(id)).map(([id, what]): Cell[] => [titleOf(id), { value: id }, what]);

@@ -20,7 +20,11 @@ export function workDwell(ledger: Ledger, materials: Materials): void {
     const rested = ledger.put(rest[1].as('cooling.rest-time', 'the slowest section but one'));
     leaner(ledger, slowest[0], rested);
   });
-  ledger.attempt('solidification.governs', 'What sets the time in the die', () => choose(ledger, 'solidification.governs'));
+  ledger.attempt('solidification.governs', 'What sets the time in the die', () => {
+    choose(ledger, 'solidification.governs');
+    const governs = ledger.text('solidification.governs');
+    ledger.setText('cooling.slowest', governs === 'runner' ? ledger.text('cooling.runner-run') : governs);
+  });
   ledger.attempt('cooling.opening-temperature', 'Temperature when the die opens', () =>
     opened(ledger, materials, ledger.value('part.wall-nominal'), 'cooling.opening-temperature'),
   );

@@ -1,9 +1,10 @@
 import type { Traced } from '../../../kernel/traced.ts';
-import { evacuationTime, tankVolume } from '../../../physics/evacuation.ts';
+import { evacuatedVolume, evacuationTime, tankVolume } from '../../../physics/evacuation.ts';
 import { cavityPressure, chokeRatio, multipleOfCritical, ratioForPressure, residualPressure } from '../../../physics/vent-balance.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Step } from '../../step.ts';
 import { sumOf } from '../../sum.ts';
+import { holeClosed } from '../slow-shot/phases.ts';
 import { KINDS, workKind } from './kinds.ts';
 import { show } from './show.ts';
 
@@ -65,11 +66,20 @@ function paying(ledger: Ledger): void {
   }
 }
 
-/** From the closed pour hole on, the air of the sleeve is drawn off with that of the die. */
+/** A sleeve without a pour hole on its way, or no sleeve, gives the vacuum all that it holds. */
+function room(ledger: Ledger): Traced<'cm3'> {
+  const die = ledger.value('vent.gas-volume');
+  const all = ledger.maybe('vent.all-gas-volume');
+  if (all === undefined || ledger.text('machine.kind') !== 'cold-chamber') return ledger.put((all ?? die).as('vent.evacuated-volume'));
+  const [diameter, cavities] = [ledger.value('machine.plunger'), ledger.value('machine.cavities')];
+  return ledger.apply(evacuatedVolume, { die, all, diameter, hole_travel: holeClosed(ledger), cavities });
+}
+
+/** From the closed pour hole on, the air left in the sleeve is drawn off with that of the die. */
 function evacuation(ledger: Ledger): void {
   const start = ledger.value('vent.air-pressure');
   const end = ledger.value('vent.vacuum-pressure');
-  const gas_volume: Traced<'cm3'> = ledger.put((ledger.maybe('vent.all-gas-volume') ?? ledger.value('vent.gas-volume')).as('vent.evacuated-volume'));
+  const gas_volume = room(ledger);
   ledger.apply(evacuationTime, { gas_volume, area: ledger.value('vent.area'), velocity: ledger.value('vent.kind-velocity', 'vacuum'), start, end });
   ledger.look('vent/vacuum-plant', 'window_least', {}, 'vent.window-least');
   ledger.look('vent/vacuum-plant', 'window_greatest', {}, 'vent.window-greatest');

@@ -97,7 +97,7 @@ function evacuationText(ledger: Ledger): Block[] {
       { value: 'vent.tank-ratio-least' },
       ' to ',
       { value: 'vent.tank-ratio-greatest' },
-      ' times the evacuated room is usual, and reaches a good vacuum only if it is nearly empty. The time to evacuate runs from the plunger covering the pour hole to the fast shot.',
+      ' times the evacuated room is usual, and reaches a good vacuum only if it is nearly empty. The time to evacuate runs from the plunger covering the pour hole to the fast shot; the room is what is left of the sleeve by then, with the die.',
     ),
     ...values,
   ];
