@@ -25,6 +25,8 @@ export const RUNNER_NETWORK_WORDS = {
   'runner.approach': number('mm', 'Way from biscuit or sprue to the cavity'),
   'runner.half-field': number('mm', 'Half the extent of the rows of cavities'),
   'runner.branch-length': numberEach('mm', 'Way from the split to the group'),
+  'runner.sprue-runs': number('1', 'Runs that find room round the sprue'),
+  'runner.way-branches': numberEach('1', 'Groups that way'),
   'runner.sprue-foot-ratio': number('1', 'Foot of the sprue over the area of the nozzle'),
   'runner.segment-count': numberEach('1', 'Such runs in the shot'),
   'runner.segment-branches': numberEach('1', 'Branches at the end of the run'),

@@ -111,6 +111,27 @@ export const cases: readonly Case[] = [
     from: 'derived, worked by hand: from the middle of the gap of 60 mm to the edge of the cavity',
   },
   {
+    formula: 'runner.mean-way',
+    inputs: { side: 24, steel: 56, cavities: 4, branches: 4 },
+    expected: 80,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: four rows 80 mm apart, two of them 40 mm and two 120 mm from the middle',
+  },
+  {
+    formula: 'runner.mean-way',
+    inputs: { side: 24, steel: 56, cavities: 4, branches: 4, edge: 1 },
+    expected: 68,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: the same to the edges, half a cavity of 24 mm less: 28 and 108 mm',
+  },
+  {
+    formula: 'runner.mean-way',
+    inputs: { side: 80, steel: 60, cavities: 3, branches: 3, edge: 1 },
+    expected: 200 / 3,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: the outer two of three at 140 - 40 mm, the middle one in line with the sprue',
+  },
+  {
     formula: 'runner.run-length',
     inputs: { distance: 108, added: 20, taken: 88 },
     expected: 40,

@@ -91,6 +91,13 @@ function show(ledger: Ledger): readonly Block[] {
         ...['area', 'end', 'depth', 'width', 'length', 'speed', 'volume', 'projected'].map((what) => column(`runner.segment-${what}`, run)),
       ]),
     ),
+    ...(partsAtSprue(ledger)
+      ? [
+          textBlock(
+            'The runs part at the foot of the sprue, each thin enough to freeze with the castings; their lengths are the mean of ways that differ. What lies further out begins to fill a little later: the die maker evens the ways out where the block allows, and the first shots show what is left to correct at the gates.',
+          ),
+        ]
+      : []),
     ...valuesBlock(ledger, [
       'runner.step',
       'runner.branch-loss',
@@ -119,6 +126,12 @@ function show(ledger: Ledger): readonly Block[] {
 function isAsPlanned(ledger: Ledger): boolean {
   const ratio = ledger.maybe('runner.network-ratio')?.value;
   return ratio !== undefined && Math.abs(ratio - 1) < 1e-6;
+}
+
+/** Whether more runs part at the foot of a sprue than a split between two or three would make. */
+function partsAtSprue(ledger: Ledger): boolean {
+  const widest = ledger.maybe('runner.widest-split')?.value ?? Infinity;
+  return (ledger.maybe('runner.segment-branches', 'main runner')?.value ?? 0) > widest;
 }
 
 /** Runs from the feeder down: filed from the gate up, so the other way round. */
