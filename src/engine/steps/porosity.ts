@@ -60,7 +60,7 @@ function gas(ledger: Ledger, state: (typeof STATES)[number]): void {
     const content = ledger.apply(
       gasContent,
       {
-        gas_volume: ledger.value('vent.gas-volume'),
+        gas_volume: ledger.value('vent.die-gas-volume'),
         pressure,
         temperature,
         trapped: ledger.value(`porosity.trapped-${end}`),
@@ -82,7 +82,7 @@ function planned(ledger: Ledger): void {
   ledger.apply(
     trappedGasVolume,
     {
-      gas_volume: ledger.value('vent.gas-volume'),
+      gas_volume: ledger.value('vent.die-gas-volume'),
       gas_pressure: ledger.value('porosity.start', state),
       gas_temperature: ledger.value('vent.gas-temperature'),
       metal_pressure: ledger.value('porosity.low-pressure'),

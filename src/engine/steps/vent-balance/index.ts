@@ -69,7 +69,7 @@ function paying(ledger: Ledger): void {
 function evacuation(ledger: Ledger): void {
   const start = ledger.value('vent.air-pressure');
   const end = ledger.value('vent.vacuum-pressure');
-  const gas_volume: Traced<'cm3'> = ledger.put((ledger.maybe('vent.all-gas-volume') ?? ledger.value('vent.gas-volume')).as('vent.evacuated-volume'));
+  const gas_volume: Traced<'cm3'> = ledger.put((ledger.maybe('vent.all-gas-volume') ?? ledger.value('vent.die-gas-volume')).as('vent.evacuated-volume'));
   ledger.apply(evacuationTime, { gas_volume, area: ledger.value('vent.area'), velocity: ledger.value('vent.kind-velocity', 'vacuum'), start, end });
   ledger.look('vent/vacuum-plant', 'window_least', {}, 'vent.window-least');
   ledger.look('vent/vacuum-plant', 'window_greatest', {}, 'vent.window-greatest');
