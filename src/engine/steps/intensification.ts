@@ -174,11 +174,13 @@ function window(ledger: Ledger, label: string, topic: string): Cell[][] {
 
 /** Compared by thickness only: the gate must freeze first, the biscuit last. */
 function thicknesses(ledger: Ledger, cold: boolean): Cell[][] {
+  // A sprue amid the castings is split at its foot: no main runner is there to freeze, and the thickest run stands in its place.
+  const split = ledger.maybe('runner.segment-length', 'main runner')?.value === 0;
   const rows: (readonly [string, string])[] = [
     ['Gate', 'gate.thickness'],
     ['Wall of the part, nominal', 'part.wall-nominal'],
     ['Runner at the gate', 'runner.segment-depth[gate run]'],
-    ['Main runner', 'intensification.main-depth'],
+    split ? ['Thickest run of the runner', 'cooling.runner-depth'] : ['Main runner', 'intensification.main-depth'],
     ...(cold ? [['Biscuit', 'sleeve.biscuit-thickness'] as const] : []),
   ];
   return rows.filter(([, id]) => ledger.values.has(id)).map(([label, id]) => [label, { value: id }]);
