@@ -111,6 +111,15 @@ describe('several gates and cavities', () => {
     // Rows of equal spacing: the mean of half a spacing and one and a half.
     expect(of(twelve, 'length', 'branch')).toBeCloseTo(figure(twelve, 'part.side-b') + figure(twelve, 'die.steel-around'), 9);
   });
+  test('one cavity with two gates at a sprue: a run to each gate from its foot', () => {
+    const one = workTo('runner-network', { ...LEVER, pinned: { 'machine.cavities': '1', 'gate.count': '2' } });
+    expect(['main runner', 'approach', 'gate run'].map((run) => of(one, 'count', run))).toEqual([1, 2, 2]);
+    expect(of(one, 'length', 'main runner')).toBe(0);
+    expect(of(one, 'length', 'approach') + of(one, 'length', 'gate run')).toBeCloseTo(figure(one, 'runner.approach'), 9);
+    expect(of(one, 'area', 'gate run') / of(one, 'area', 'approach')).toBeCloseTo(0.8, 9);
+    expect((2 * of(one, 'area', 'approach')) / of(one, 'area', 'main runner')).toBeCloseTo(0.925, 9);
+    expect(ledgerText(one)).not.toContain('part at the foot');
+  });
   test('two cavities have nothing to part at once, and a cold chamber parts in twos and threes', () => {
     expect(ledgerText(workTo('runner-network', { ...LEVER, pinned: { 'machine.cavities': '2' } }))).not.toContain('part at the foot');
     const four = pinnedTo({ 'machine.cavities': '4' });

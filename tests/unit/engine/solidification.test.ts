@@ -62,11 +62,11 @@ describe('other shots', () => {
     expect(figure(ledger, 'cooling.dwell')).toBeGreaterThan(1.5);
     expect(figure(ledger, 'cooling.dwell')).toBeLessThan(6);
   });
-  test('with several cavities on one sprue the branch counts, not the foot of the sprue', () => {
+  test('with several cavities on one sprue the runs to the castings count, not the foot of the sprue', () => {
     const ledger = workTo('solidification', { ...LEVER, pinned: { 'machine.cavities': '6' } });
     expect(ledger.value('runner.segment-length', 'main runner').value).toBe(0);
-    expect(ledger.texts.get('cooling.runner-run')).toBe('branch');
-    expect(figure(ledger, 'cooling.runner-depth')).toBe(ledger.value('runner.segment-depth', 'branch').value);
+    expect(ledger.texts.get('cooling.runner-run')).toBe('cavity run');
+    expect(figure(ledger, 'cooling.runner-depth')).toBe(ledger.value('runner.segment-depth', 'cavity run').value);
   });
   test('a heavy spot that keeps the die closed is said, with the wall that would be ready with the rest', () => {
     const ledger = workTo('solidification', { ...LEVER, greatest: 9 });

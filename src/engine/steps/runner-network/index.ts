@@ -128,10 +128,9 @@ function isAsPlanned(ledger: Ledger): boolean {
   return ratio !== undefined && Math.abs(ratio - 1) < 1e-6;
 }
 
-/** Whether more runs part at the foot of a sprue than a split between two or three would make. */
+/** Whether runs to several places part at the foot of a sprue, by ways that differ. */
 function partsAtSprue(ledger: Ledger): boolean {
-  const widest = ledger.maybe('runner.widest-split')?.value ?? Infinity;
-  return (ledger.maybe('runner.segment-branches', 'main runner')?.value ?? 0) > widest;
+  return ledger.items('runner.way-branches').length > 0;
 }
 
 /** Runs from the feeder down: filed from the gate up, so the other way round. */

@@ -12,6 +12,8 @@ import { fileSprue } from './sprue.ts';
 
 /** The run that begins at biscuit or sprue. */
 const MAIN_RUN = 'main runner';
+/** The run from a sprue to one of several gates of a single cavity. */
+const APPROACH = 'approach';
 /** Runs between the splits, after the main runner. */
 const BRANCHES = ['branch', 'second branch', 'third branch', 'fourth branch', 'fifth branch'] as const;
 
@@ -23,7 +25,10 @@ export function workLayout(ledger: Ledger): void {
   const splits = splitsOf(ledger.value('die.columns').value, ledger.value('die.rows').value);
   const nodes = nodesOf(ledger, splits);
   const names = [MAIN_RUN, ...BRANCHES].slice(0, nodes.length);
-  const cavityRun = splits.length === 0 ? MAIN_RUN : 'cavity run';
+  const gates = ledger.value('gate.count');
+  // One cavity with several gates at a sprue: a run to each gate from its foot, thinner than one main runner for all.
+  const parts = splits.length === 0 && gates.value > 1 && ledger.text('machine.chamber') === 'hot';
+  const cavityRun = parts ? APPROACH : splits.length === 0 ? MAIN_RUN : 'cavity run';
   workWays(ledger);
   ledger.put(
     Traced.choice('runner.widest-split', Math.max(1, ...splits.map((split) => split.branches)), '1', {
@@ -32,7 +37,9 @@ export function workLayout(ledger: Ledger): void {
       parents: [ledger.value('die.columns'), ledger.value('die.rows')],
     }),
   );
-  runAbove(ledger, cavityRun, GATE_RUN, ledger.value('gate.count').as(`runner.segment-branches[${cavityRun}]`));
+  const one = Traced.choice(`runner.segment-branches[${cavityRun}]`, 1, '1', { note: 'each to a gate of its own', status: 'derived', parents: [gates] });
+  runAbove(ledger, cavityRun, GATE_RUN, parts ? one : gates.as(`runner.segment-branches[${cavityRun}]`));
+  if (parts) runAbove(ledger, MAIN_RUN, cavityRun, gates.as(`runner.segment-branches[${MAIN_RUN}]`));
   let below = cavityRun;
   for (const [level, node] of [...nodes.entries()].reverse()) {
     const name = names[level] as string;
@@ -46,7 +53,7 @@ export function workLayout(ledger: Ledger): void {
     );
     below = name;
   }
-  const runs = [...names, cavityRun, GATE_RUN].filter((name, i, all) => all.indexOf(name) === i);
+  const runs = [...(parts ? [MAIN_RUN] : names), cavityRun, GATE_RUN].filter((name, i, all) => all.indexOf(name) === i);
   counts(ledger, runs, nodes);
   lengths(ledger, names, cavityRun, nodes);
   for (const run of runs) finish(ledger, run);
@@ -98,7 +105,7 @@ function counts(ledger: Ledger, runs: readonly string[], nodes: readonly Node[])
   const gates = ledger.value('gate.count');
   let count = 1;
   for (const [level, run] of runs.entries()) {
-    const all = run === GATE_RUN ? cavities.value * gates.value : count;
+    const all = run === GATE_RUN || run === APPROACH ? cavities.value * gates.value : count;
     ledger.put(Traced.choice(`runner.segment-count[${run}]`, all, '1', { note: 'by the splits before it', status: 'derived', parents: [cavities, gates] }));
     count *= branchesOf(nodes[level] ?? []);
   }
@@ -118,7 +125,8 @@ function lengths(ledger: Ledger, names: readonly string[], cavityRun: string, no
     ledger.apply(runLength, args, { id: 'runner.segment-length', item: run });
   ledger.put((feed ?? ledger.value('gate.each-width')).as(`runner.segment-length[${GATE_RUN}]`, feed === undefined ? 'as long as its gate' : 'the fan'));
   if (nodes.length === 0) {
-    put(MAIN_RUN, { distance: way, ...taken });
+    put(cavityRun, { distance: way, ...taken });
+    if (cavityRun === APPROACH) put(MAIN_RUN, { distance: way, taken: way });
     return;
   }
   if (ledger.text('machine.chamber') === 'hot') put(MAIN_RUN, { distance: way, taken: way });
