@@ -71,7 +71,7 @@ describe('other shots', () => {
     expect(shell).toBeGreaterThan(figure(ledger, 'cooling.bar-wall'));
     expect(ledger.texts.get('cooling.runner-run')).toBe('sprue');
     expect(figure(ledger, 'cooling.runner-wall')).toBe(figure(ledger, 'cooling.sprue-shell'));
-    const one = workTo('solidification', { ...LEVER, pinned: { 'machine.cavities': '1' } });
+    const one = workTo('solidification', { ...LEVER, pinned: { 'machine.cavities': '1', 'gate.count': '1' } });
     expect(one.texts.get('cooling.runner-run')).toBe('main runner');
     expect(figure(one, 'cooling.runner-depth')).toBe(one.value('runner.segment-depth', 'main runner').value);
   });
