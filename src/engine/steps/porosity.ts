@@ -123,7 +123,11 @@ function show(ledger: Ledger): readonly Block[] {
   const light = ledger.alloy.family === 'aluminium' || ledger.alloy.family === 'magnesium';
   return [
     textBlock(
-      'An estimate between a good shot (low) and a poor one (high), as a mean over the casting in volume per cent. It knows nothing of the shape: pores gather at thick spots and at the end of the flow, and a dense skin hides them. Vapour of release agent and plunger lubricant, hydrogen, and air of the sleeve folded in by a bad slow shot come on top.',
+      `An estimate between a good shot (low) and a poor one (high), as a mean over the casting in volume per cent. It knows nothing of the shape: pores gather at thick spots and at the end of the flow, and a dense skin hides them. ${
+        ledger.texts.get('machine.chamber') === 'hot'
+          ? 'Vapour of the release agent comes on top, and air that a plunger drawn back too fast or a low pot lets into the gooseneck.'
+          : 'Vapour of release agent and plunger lubricant, hydrogen, and air of the sleeve folded in by a bad slow shot come on top.'
+      }`,
     ),
     ...valuesBlock(ledger, ['porosity.low', 'porosity.high', 'porosity.gas-low', 'porosity.gas-high', 'porosity.unfed-low', 'porosity.unfed-high']),
     textBlock(
