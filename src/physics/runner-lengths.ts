@@ -103,6 +103,42 @@ export const meanWay = defineFormula({
   },
 });
 
+/** How much further, along one direction, the outermost of several groups is than the nearest. */
+export const waySpread = defineFormula({
+  id: 'runner.way-spread',
+  title: 'Difference of the ways to the nearest and the outermost group',
+  symbol: 'dL',
+  inputs: meanWay.inputs,
+  unit: 'mm',
+  equation: 'max(0, (a + s) * c / n * (n - 1 - (1 - mod(n, 2))) / 2 - k * mod(n, 2) * a / 2)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact for a row of equal spacing with the split in its middle, before any way is bent to even them out',
+  compute: (x) => {
+    const odd = x.branches % 2;
+    return Math.max(0, (((x.side + x.steel) * x.cavities) / x.branches) * ((x.branches - 1 - (1 - odd)) / 2) - (x.edge * odd * x.side) / 2);
+  },
+});
+
+/** Time by which the metal comes later to the gate with the longer way. */
+export const wayLag = defineFormula({
+  id: 'runner.way-lag',
+  title: 'Later arrival at the outermost gates',
+  symbol: 't_l',
+  inputs: {
+    difference: { symbol: 'dL', unit: 'mm', meaning: 'difference of the ways', range: [0, 3000], domain: 'not-negative' },
+    speed: { symbol: 'v_r', unit: 'm/s', meaning: 'speed of the metal in the runs', range: [1, 100] },
+  },
+  unit: 'ms',
+  equation: 'dL / v_r',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'at the speed of the fill; a slower approach of the plunger makes it longer',
+  compute: ({ difference, speed }) => difference / speed,
+});
+
 /** Length of a run between two nodes. */
 export const runLength = defineFormula({
   id: 'runner.run-length',

@@ -104,6 +104,8 @@ describe('several gates and cavities', () => {
     const steel = figure(eight, 'die.steel-around');
     const spacing = figure(eight, 'part.side-b') + steel;
     expect(of(eight, 'length', 'cavity run')).toBeCloseTo(steel / 2 + (steel / 2 + (steel / 2 + spacing)) / 2, 9);
+    expect(figure(eight, 'runner.way-difference')).toBeCloseTo(spacing, 9);
+    expect(figure(eight, 'runner.way-lag')).toBeCloseTo(spacing / of(eight, 'speed', 'cavity run'), 9);
   });
   test('twelve cavities: four branches to the rows find room round the sprue, twelve runs do not', () => {
     const twelve = workTo('runner-network', { ...LEVER, pinned: { 'machine.cavities': '12' } });
@@ -121,7 +123,9 @@ describe('several gates and cavities', () => {
     expect(ledgerText(one)).not.toContain('part at the foot');
   });
   test('two cavities have nothing to part at once, and a cold chamber parts in twos and threes', () => {
-    expect(ledgerText(workTo('runner-network', { ...LEVER, pinned: { 'machine.cavities': '2' } }))).not.toContain('part at the foot');
+    const two = workTo('runner-network', { ...LEVER, pinned: { 'machine.cavities': '2' } });
+    expect(ledgerText(two)).not.toContain('part at the foot');
+    expect(two.values.has('runner.way-lag')).toBe(false);
     const four = pinnedTo({ 'machine.cavities': '4' });
     expect([of(four, 'count', 'branch'), of(four, 'count', 'cavity run')]).toEqual([2, 4]);
   });
