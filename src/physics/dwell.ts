@@ -54,6 +54,25 @@ export const barWall = defineFormula({
   compute: ({ depth, width }) => (depth * width) / (depth + width),
 });
 
+/** Wall of the sprue of a hot chamber at its foot, where it is a shell between its bush and the spreader. */
+export const sprueShell = defineFormula({
+  id: 'cooling.sprue-shell',
+  title: 'Wall of the sprue around its spreader',
+  symbol: 'h_s',
+  inputs: {
+    foot: { symbol: 'A_f', unit: 'cm2', meaning: 'circle that the foot covers, spreader included', range: [0.5, 200] },
+    area: { symbol: 'A_m', unit: 'mm2', meaning: 'area of the metal at the foot', range: [5, 10000] },
+  },
+  unit: 'mm',
+  equation: 'sqrt(100 * A_f / pi) - sqrt((100 * A_f - A_m) / pi)',
+  requires: [{ text: 'a foot no smaller than the metal in it', holds: ({ foot, area }) => 100 * foot >= area }],
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact for a round foot; towards the nozzle the spreader must follow, or the sprue is thicker there and takes longer',
+  compute: ({ foot, area }) => Math.sqrt((100 * foot) / Math.PI) - Math.sqrt((100 * foot - area) / Math.PI),
+});
+
 /** Freezing time between two faces that take heat at different paces: the fronts, each with the root of time, meet off the middle. */
 export const betweenFaces = defineFormula({
   id: 'cooling.between-faces',

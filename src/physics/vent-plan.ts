@@ -8,7 +8,13 @@ export const ventGasVolume = defineFormula({
   inputs: {
     part_volume: { symbol: 'V_p', unit: 'cm3', meaning: 'volume of the cavity', range: [0.1, 50000] },
     overflow_volume: { symbol: 'V_o', unit: 'cm3', meaning: 'volume of its overflows', range: [0, 10000], domain: 'not-negative' },
-    runner_volume: { symbol: 'V_r', unit: 'cm3', meaning: 'volume of its runner', range: [0, 10000], domain: 'not-negative' },
+    runner_volume: {
+      symbol: 'V_r',
+      unit: 'cm3',
+      meaning: 'volume of its runner, where it is still empty at the moment counted',
+      range: [0, 10000],
+      domain: 'not-negative',
+    },
     sleeve_air: {
       symbol: 'V_a',
       unit: 'cm3',

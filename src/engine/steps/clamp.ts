@@ -60,11 +60,20 @@ export function workClamp(ledger: Ledger): void {
   tieBars(ledger, locking, rated);
 }
 
-/** The greater of the intensified pressure of the class and the spike at the end of fill sizes the clamp. */
+/**
+ * The greater of the intensified pressure of the class and the spike at the end of fill sizes the clamp. A hot chamber has no
+ * intensifier to be set: the whole static pressure of its fill phase stands on the full die, whatever the class asks for.
+ */
 function clampPressure(ledger: Ledger, family: string): void {
   const use = ledger.text('quality.use');
   const wanted = ledger.look('clamp/pressure', 'used', { family, use }, 'clamp.pressure');
-  const intensified = ledger.apply(pressureReached, { wanted, available: ledger.value('machine.metal-pressure') });
+  const available = ledger.value('machine.metal-pressure');
+  const intensified =
+    ledger.text('machine.chamber') === 'hot'
+      ? ledger.put(
+          available.as('clamp.pressure-reached', 'hot chamber: the static pressure of the fill phase stands on the full die, whatever the class asks for'),
+        )
+      : ledger.apply(pressureReached, { wanted, available });
   ledger.look('clamp/pressure', 'least', { family, use }, 'clamp.pressure-least');
   ledger.look('clamp/pressure', 'greatest', { family, use }, 'clamp.pressure-greatest');
   const fill = ledger.value('gate.die-pressure');

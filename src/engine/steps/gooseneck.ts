@@ -53,6 +53,9 @@ export const gooseneckStep: Step = {
           row(ledger, 'Gates', 'pq2.gate-area', undefined, 'gate.velocity'),
         ],
       ),
+      textBlock(
+        'Gooseneck and nozzle come with the machine: hold their bores against these before the die is drawn. Where they are narrower, they and not the gates are the throat of the shot; they take the pressure that is planned for the gates, and the fill is slower than the lines of pressure and flow say.',
+      ),
       ...(ledger.values.has('gooseneck.nozzle-least')
         ? [
             textBlock(

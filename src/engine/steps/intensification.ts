@@ -26,7 +26,7 @@ export const intensificationStep: Step = {
     const attempt = ledger.attempt.bind(ledger);
     const cold = ledger.text('machine.chamber') === 'cold';
     attempt('intensification.fill-pressure', 'Static metal pressure of the fill phase', () => fillPressure(ledger));
-    if (cold) attempt('intensification.lowered-pressure', 'Pressure of the fill phase against the one planned', () => lowered(ledger));
+    attempt('intensification.lowered-pressure', 'Pressure of the fill phase against the one planned', () => lowered(ledger));
     if (cold) attempt('intensification.hydraulic-pressure', 'Setting of the intensifier', () => setting(ledger));
     attempt('intensification.gate-freeze-least', 'Freezing time of the gate', () => freezing(ledger));
     if (cold) attempt('intensification.rise-needed', 'Rise time', () => rise(ledger));
@@ -59,15 +59,18 @@ function fillPressure(ledger: Ledger): void {
   );
 }
 
-/** Above the planned pressure the fill phase presses harder than the intensifier should; then it is set lower, or the die is locked for it. */
+/** Where the fill phase presses harder than planned it is set lower, or the die is locked for it; elsewhere both stay as they are. */
 function lowered(ledger: Ledger): void {
   const fill_pressure = ledger.value('intensification.fill-pressure');
   const planned = ledger.value('clamp.pressure-reached');
-  if (fill_pressure.value <= planned.value) return;
   ledger.apply(loweredFillPressure, { hydraulic: ledger.value('machine.pressure-fill'), planned, fill_pressure });
   ledger.apply(staticLockingForce, { force: ledger.value('clamp.locking-force'), sizing: ledger.value('clamp.sizing-pressure'), fill_pressure });
   const dry_flow = ledger.maybe('pq2.dry-flow');
   if (dry_flow !== undefined) ledger.apply(loweredPressureLeft, { planned, fill_pressure, flow: ledger.value('shot.flow'), dry_flow });
+}
+
+function pressesHarder(ledger: Ledger): boolean {
+  return (ledger.maybe('intensification.fill-pressure')?.value ?? 0) > (ledger.maybe('clamp.pressure-reached')?.value ?? Infinity);
 }
 
 function setting(ledger: Ledger): void {
@@ -138,9 +141,7 @@ function show(ledger: Ledger): readonly Block[] {
       'machine.metal-pressure',
       ...(cold ? (['intensification.hydraulic-pressure', 'machine.pressure-intensified'] as const) : []),
       'intensification.fill-pressure',
-      'intensification.lowered-pressure',
-      'intensification.lowered-left',
-      'intensification.static-force',
+      ...(pressesHarder(ledger) ? (['intensification.lowered-pressure', 'intensification.lowered-left', 'intensification.static-force'] as const) : []),
       ...(cold
         ? (['intensification.rise-needed', 'intensification.gate-for-slow', 'intensification.gate-freeze-greatest'] as const)
         : (['cooling.gate-time'] as const)),
@@ -190,11 +191,13 @@ function window(ledger: Ledger, label: string, topic: string): Cell[][] {
 
 /** Compared by thickness only: the gate must freeze first, the biscuit last. */
 function thicknesses(ledger: Ledger, cold: boolean): Cell[][] {
+  // A sprue amid the castings is split at its foot: no main runner is there to freeze, and the thickest run stands in its place.
+  const split = ledger.maybe('runner.segment-length', 'main runner')?.value === 0;
   const rows: (readonly [string, string])[] = [
     ['Gate', 'gate.thickness'],
     ['Wall of the part, nominal', 'part.wall-nominal'],
     ['Runner at the gate', 'runner.segment-depth[gate run]'],
-    ['Main runner', 'intensification.main-depth'],
+    split ? ['Thickest run of the runner', 'cooling.runner-depth'] : ['Main runner', 'intensification.main-depth'],
     ...(cold ? [['Biscuit', 'sleeve.biscuit-thickness'] as const] : []),
   ];
   return rows.filter(([, id]) => ledger.values.has(id)).map(([label, id]) => [label, { value: id }]);

@@ -60,7 +60,7 @@ function gas(ledger: Ledger, state: (typeof STATES)[number]): void {
     const content = ledger.apply(
       gasContent,
       {
-        gas_volume: ledger.value('vent.gas-volume'),
+        gas_volume: ledger.value('vent.die-gas-volume'),
         pressure,
         temperature,
         trapped: ledger.value(`porosity.trapped-${end}`),
@@ -82,7 +82,7 @@ function planned(ledger: Ledger): void {
   ledger.apply(
     trappedGasVolume,
     {
-      gas_volume: ledger.value('vent.gas-volume'),
+      gas_volume: ledger.value('vent.die-gas-volume'),
       gas_pressure: ledger.value('porosity.start', state),
       gas_temperature: ledger.value('vent.gas-temperature'),
       metal_pressure: ledger.value('porosity.low-pressure'),
@@ -123,7 +123,11 @@ function show(ledger: Ledger): readonly Block[] {
   const light = ledger.alloy.family === 'aluminium' || ledger.alloy.family === 'magnesium';
   return [
     textBlock(
-      'An estimate between a good shot (low) and a poor one (high), as a mean over the casting in volume per cent. It knows nothing of the shape: pores gather at thick spots and at the end of the flow, and a dense skin hides them. Vapour of release agent and plunger lubricant, hydrogen, and air of the sleeve folded in by a bad slow shot come on top.',
+      `An estimate between a good shot (low) and a poor one (high), as a mean over the casting in volume per cent. It knows nothing of the shape: pores gather at thick spots and at the end of the flow, and a dense skin hides them. ${
+        ledger.texts.get('machine.chamber') === 'hot'
+          ? 'Vapour of the release agent comes on top, and air that a plunger drawn back too fast or a low pot lets into the gooseneck.'
+          : 'Vapour of release agent and plunger lubricant, hydrogen, and air of the sleeve folded in by a bad slow shot come on top.'
+      }`,
       ledger.values.get('porosity.unfed-low')?.value === 0
         ? ' The low end leaves out what only the shape tells: nothing is left unfed in it because the gate is nearly as thick as the wall, and no casting is free of pores.'
         : '',

@@ -33,8 +33,8 @@ export const ventStep: Step = {
 };
 
 /**
- * Counted at the moment when the metal fills the section of the sleeve: cavity, overflows and runner are still empty, and
- * the slow shot has driven the air of the sleeve through them and out. What an early fast shot would ask for stands beside.
+ * Counted at the moment when the metal reaches the gate: the slow shot has driven the air of the sleeve out by then, and the metal
+ * that of the runner, at no more than the flow of the fill. What an early fast shot would ask for stands beside.
  */
 function gas(ledger: Ledger): void {
   const cold = ledger.text('machine.chamber') === 'cold';
@@ -48,7 +48,13 @@ function gas(ledger: Ledger): void {
     runner_volume: ledger.value('runner.volume'),
     cavities: ledger.value('machine.cavities'),
   };
-  ledger.apply(ventGasVolume, { ...die, sleeve_air });
+  const runner_volume = ledger.assume('vent.runner-gas', 0, 'cm3', {
+    note: 'the metal fills the runner before it reaches the gate, at no more than the flow of the fill; the same vents have passed its gas by then',
+    status: 'derived',
+    source: [],
+  });
+  ledger.apply(ventGasVolume, { ...die, runner_volume, sleeve_air });
+  ledger.apply(ventGasVolume, { ...die, sleeve_air }, { id: 'vent.die-gas-volume' });
   if (cold) ledger.apply(ventGasVolume, { ...die, sleeve_air: ledger.value('sleeve.air-volume') }, { id: 'vent.all-gas-volume' });
 }
 
@@ -92,8 +98,8 @@ function area(ledger: Ledger): Traced<'mm2'> {
   const all = ledger.maybe('vent.all-gas-volume');
   if (all !== undefined) ledger.apply(ventArea, { gas_volume: all, time, velocity }, { id: 'vent.all-gas-area' });
   const sizing = { gas_volume: ledger.value('vent.gas-volume'), time, velocity };
-  // A valve is a passage that is bought; its area is held against the evacuation, not made a little larger.
-  if (kind === 'vacuum') return ledger.apply(ventArea, sizing);
+  // A valve is a passage that is bought and that draws on the whole die; its area is held against the evacuation, not made a little larger.
+  if (kind === 'vacuum') return ledger.apply(ventArea, { ...sizing, gas_volume: ledger.value('vent.die-gas-volume') });
   const choked = ledger.apply(ventArea, sizing, { id: 'vent.choked-area' });
   const multiple = ledger.look('vent/residual', 'multiple', { use: ledger.text('quality.use') }, 'vent.area-multiple');
   return ledger.apply(ventAreaPlanned, { choked, multiple }, { id: 'vent.area' });
@@ -129,7 +135,7 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
   // Plain vents were looked at for the other kinds too; under vacuum they decide nothing.
   const plain = ['vent.depth', 'vent.land', 'vent.choked-velocity', 'vent.plain-width', 'vent.width-available'] as const;
   const values = valuesBlock(ledger, [
-    'vent.gas-volume',
+    kind === 'vacuum' ? 'vent.die-gas-volume' : 'vent.gas-volume',
     ...(kind === 'vacuum' ? [] : plain),
     ...(kind === 'plain' ? [] : (['vent.velocity'] as const)),
     // With no more than the choked area planned, the two are the same figure.
@@ -145,10 +151,12 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
     ledger.values.has(least) && ledger.values.has(greatest) ? [[label, { value: least }, { value: greatest }]] : [];
   return [
     textBlock(
-      'Per cavity. Counted is the gas in cavity, overflows and runner, which must leave within the fill time with the vent choked.',
+      kind === 'vacuum'
+        ? 'Per cavity. The valve is sized to draw off the gas of cavity, overflows and runner within the fill time, choked; how long it takes before the fast shot stands with the gas in the cavity.'
+        : 'Per cavity. Counted is the gas in cavity and overflows, which must leave within the fill time with the vent choked. The gas of the runner leaves before, while the metal fills the runner at no more than that flow.',
       ...(ledger.values.has('vent.all-gas-area')
         ? [
-            ' The air of the sleeve has the time of the slow shot to leave through the same vents. If the fast shot begins too early, or the slow shot folds the air in, it comes on top: all of it within the fill time would ask for ',
+            ' The air of the sleeve has the time of the slow shot to leave through the same vents. If the fast shot begins too early, or the slow shot folds the air in, it comes on top: all of it, with that of the runner, within the fill time would ask for ',
             { value: 'vent.all-gas-area' },
             '.',
           ]

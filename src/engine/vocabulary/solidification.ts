@@ -23,6 +23,8 @@ export const SOLIDIFICATION_WORDS = {
   'cooling.ejection-time-slow': rough('s', 'Nominal wall at its ejection temperature, worst heat transfer', 1),
   'cooling.thick-time': rough('s', 'Thickest wall solid to the middle', 1),
   'cooling.gate-time': rough('s', 'Gate solid to the middle', 2),
+  'cooling.bar-wall': number('mm', 'Wall that the thickest run counts as, the sprue left out'),
+  'cooling.sprue-shell': number('mm', 'Wall of the sprue around its spreader'),
   'cooling.runner-wall': number('mm', 'Wall that the thickest run of the runner counts as'),
   'cooling.runner-depth': number('mm', 'Depth of the thickest run of the runner'),
   'cooling.runner-run': text('Thickest run of the runner'),

@@ -213,6 +213,13 @@ export const cases: readonly Case[] = [
     from: 'limiting case: a thin disc is a wall of its thickness',
   },
   {
+    formula: 'cooling.sprue-shell',
+    inputs: { foot: Math.PI * 4, area: (700 * Math.PI) / 4 },
+    expected: 20 - 15,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: a foot of 40 mm with 700 pi / 4 mm2 of metal in it leaves a spreader of 30 mm, for 1600 - 700 = 900',
+  },
+  {
     formula: 'cooling.bar-wall',
     inputs: { depth: 12, width: 12 },
     expected: 6,

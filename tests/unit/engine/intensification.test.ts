@@ -125,3 +125,16 @@ test('the biscuit is planned so that feeding leaves the least that does not bloc
   expect(figure(ledger, 'intensification.biscuit-left')).toBeCloseTo(15, 9);
   expect(findingsOf(ledger).has('intensification/biscuit-left')).toBe(false);
 });
+
+test('the whole static pressure of a hot chamber stands on the full die, above the class of the part too, and locks it', () => {
+  // 12 MPa on 89 mm of cylinder over a plunger of 55 mm: 31.4 MPa, and 19.6 are asked of a part for general use.
+  const pinned = { ...LEVER.pinned, 'machine.cavities': '1', 'machine.model': 'hot-1250', 'machine.plunger': '55 mm' };
+  const ledger = workTo('intensification', { ...LEVER, quality: 'use: general', pinned });
+  const reached = (12 * 89 ** 2) / 55 ** 2;
+  expect(figure(ledger, 'clamp.pressure')).toBeLessThan(reached);
+  expect(figure(ledger, 'clamp.pressure-reached')).toBeCloseTo(reached, 9);
+  expect(figure(ledger, 'clamp.opening-force')).toBeCloseTo((figure(ledger, 'clamp.sizing-pressure') * figure(ledger, 'clamp.projected-area')) / 10, 9);
+  expect(figure(ledger, 'clamp.sizing-pressure')).toBeGreaterThanOrEqual(reached - 1e-9);
+  expect([...findingsOf(ledger).keys()].filter((code) => code.startsWith('intensification/fill-pressure'))).toEqual([]);
+  expect(ledger.unchecked.filter(({ missing }) => missing.includes('lowered'))).toEqual([]);
+});

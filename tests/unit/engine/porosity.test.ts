@@ -53,7 +53,7 @@ test('in a poor shot the pores stay under the pressure of the fill phase, where 
 });
 
 test('vents that leave a third of the gas raise the low end', () => {
-  const ledger = pinnedTo({ 'vent.area': '32 mm2' });
+  const ledger = pinnedTo({ 'vent.area': '24 mm2' });
   expect(figure(ledger, 'vent.gas-left')).toBeGreaterThan(30);
   expect(figure(ledger, 'porosity.trapped-low')).toBe(figure(ledger, 'vent.gas-left'));
 });

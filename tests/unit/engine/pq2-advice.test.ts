@@ -10,6 +10,9 @@ function numberIn(fix: string | undefined, pattern: RegExp): string {
   return found;
 }
 
+/** The gate area after the opening that a fix text asks for; a per cent more for the digits left out. */
+const opened = (ledger: Ledger, fix: string | undefined): string =>
+  `${figure(ledger, 'gate.area') * (1.01 + Number(numberIn(fix, /gates by ([\d.]+) %/)) / 100)} mm2`;
 const withPins = (part: SmallPart, pins: Readonly<Record<string, string>>): SmallPart => ({ ...part, pinned: { ...part.pinned, ...pins } });
 const remedies = (ledger: Ledger): string[] =>
   [...findingsOf(ledger).values()].filter((finding) => finding.code.startsWith('pq2/') && finding.severity === 'error').map((finding) => finding.code);
@@ -176,9 +179,27 @@ describe('the other bounds', () => {
     expect(finding?.severity).toBe('note');
     const poor = { 'gate.discharge': '0.4' };
     expect(workTo('pq2', withPins(part, poor), plantWith({})).texts.get('pq2.place')).toBe('beyond the machine');
-    const wider = { ...poor, 'gate.area': `${numberIn(finding?.fix, /to ([\d.]+) mm2/)} mm2` };
+    const wider = { ...poor, 'gate.area': opened(before, finding?.fix) };
     const stronger = { ...poor, 'machine.pressure-fill': `${numberIn(finding?.fix, /to ([\d.]+) MPa/)} MPa` };
     for (const pins of [wider, stronger]) expect(workTo('pq2', withPins(part, pins), plantWith({})).texts.get('pq2.place')).toBe('inside');
+  });
+
+  test('a poorer discharge that fills beyond the longest time is a note with what brings it back to that time, and no more', () => {
+    const part = exampleWithout({ 'fill.time': '32 ms', 'gate.velocity': '58 m/s', 'fill.longest-time': '33 ms' }, 'gate.area');
+    const before = workTo('pq2', part, plantWith({}));
+    const finding = findingsOf(before).get('pq2/discharge-fill');
+    expect(finding?.severity).toBe('note');
+    expect(finding?.message).toContain('longest fill time of 33.0 ms');
+    const poor = { 'gate.discharge': '0.4' };
+    const flowOver = (pins: Readonly<Record<string, string>>): number => {
+      const after = workTo('pq2', withPins(part, { ...poor, ...pins }), plantWith({}));
+      return figure(after, 'pq2.operating-flow') / figure(after, 'pq2.least-flow');
+    };
+    expect(flowOver({})).toBeLessThan(1);
+    for (const pins of [{ 'gate.area': opened(before, finding?.fix) }, { 'machine.pressure-fill': `${numberIn(finding?.fix, /to ([\d.]+) MPa/)} MPa` }]) {
+      expect(flowOver(pins)).toBeGreaterThanOrEqual(1);
+      expect(flowOver(pins)).toBeLessThan(1.04);
+    }
   });
 
   test('the engineer may take another way in: the rule of that way speaks', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Ledger } from '../../../src/engine/ledger.ts';
 import { runnerNetworkStep } from '../../../src/engine/steps/runner-network/index.ts';
-import { splitsOf } from '../../../src/engine/steps/runner-network/splits.ts';
+import { partAtOnce, splitsOf } from '../../../src/engine/steps/runner-network/splits.ts';
 import { figure, findingsOf, LEVER, LID, type SmallPart, workTo } from './work-to.ts';
 
 const PINNED = { 'fill.time': '35 ms', 'overflow.volume': '50 cm3', 'machine.cavities': '1' };
@@ -9,6 +9,7 @@ const CASE: SmallPart = { ...LID, volume: 250, pinned: PINNED };
 const pinnedTo = (pins: Readonly<Record<string, string>>, more: Partial<SmallPart> = {}) =>
   workTo('runner-network', { ...CASE, ...more, pinned: { ...PINNED, ...pins } });
 
+const ledgerText = (ledger: Ledger): string => JSON.stringify(runnerNetworkStep.show(ledger));
 const of = (ledger: Ledger, what: string, run: string): number => figure(ledger, `runner.segment-${what}[${run}]`);
 
 describe('one cavity with one gate, worked by hand', () => {
@@ -81,12 +82,13 @@ describe('several gates and cavities', () => {
   });
 
   const eight = workTo('runner-network', { ...LEVER, pinned: { 'machine.cavities': '8' } });
-  const runs = ['sprue', 'main runner', 'branch', 'second branch', 'cavity run', 'gate run'];
+  const runs = ['sprue', 'main runner', 'cavity run', 'gate run'];
 
-  test('eight cavities in two columns: three splits into two, all ways alike', () => {
+  test('eight cavities of a hot chamber: a run of its own to each, from the foot of the sprue', () => {
     expect([figure(eight, 'die.columns'), figure(eight, 'die.rows')]).toEqual([2, 4]);
-    expect(runs.map((run) => of(eight, 'count', run))).toEqual([1, 1, 2, 4, 8, 8 * figure(eight, 'gate.count')]);
+    expect(runs.map((run) => of(eight, 'count', run))).toEqual([1, 1, 8, 8 * figure(eight, 'gate.count')]);
     expect(figure(eight, 'runner.widest-split')).toBe(2);
+    expect(ledgerText(eight)).toContain('part at the foot of the sprue');
   });
   test('the area of all runs together falls from stage to stage, so the metal gets faster', () => {
     expect(of(eight, 'area', 'sprue') / of(eight, 'area', 'main runner')).toBeCloseTo(1.1, 9);
@@ -96,11 +98,36 @@ describe('several gates and cavities', () => {
     expect(speeds).toEqual([...speeds].sort((a, b) => a - b));
     expect(speeds.at(-1)).toBeLessThan(figure(eight, 'gate.velocity'));
   });
-  test('the sprue of a hot chamber stands in the middle; the last runs end at the cavities, half the steel away', () => {
+  test('the sprue stands in the middle; the runs end at the cavities, by the mean of their ways', () => {
     expect(of(eight, 'length', 'main runner')).toBe(0);
-    expect(of(eight, 'length', 'cavity run')).toBeCloseTo(figure(eight, 'die.steel-around') / 2, 9);
-    // Rows 97.2 mm apart: two rows to the middle of each half, then one half of a spacing.
-    expect([of(eight, 'length', 'branch'), of(eight, 'length', 'second branch')].map((length) => Math.round(10 * length) / 10)).toEqual([97.2, 48.6]);
+    // Half the steel across; upright half the steel to the inner rows, a spacing more to the outer ones.
+    const steel = figure(eight, 'die.steel-around');
+    const spacing = figure(eight, 'part.side-b') + steel;
+    expect(of(eight, 'length', 'cavity run')).toBeCloseTo(steel / 2 + (steel / 2 + (steel / 2 + spacing)) / 2, 9);
+    expect(figure(eight, 'runner.way-difference')).toBeCloseTo(spacing, 9);
+    expect(figure(eight, 'runner.way-lag')).toBeCloseTo(spacing / of(eight, 'speed', 'cavity run'), 9);
+  });
+  test('twelve cavities: four branches to the rows find room round the sprue, twelve runs do not', () => {
+    const twelve = workTo('runner-network', { ...LEVER, pinned: { 'machine.cavities': '12' } });
+    expect(['branch', 'cavity run'].map((run) => of(twelve, 'count', run))).toEqual([4, 12]);
+    // Rows of equal spacing: the mean of half a spacing and one and a half.
+    expect(of(twelve, 'length', 'branch')).toBeCloseTo(figure(twelve, 'part.side-b') + figure(twelve, 'die.steel-around'), 9);
+  });
+  test('one cavity with two gates at a sprue: a run to each gate from its foot', () => {
+    const one = workTo('runner-network', { ...LEVER, pinned: { 'machine.cavities': '1', 'gate.count': '2' } });
+    expect(['main runner', 'approach', 'gate run'].map((run) => of(one, 'count', run))).toEqual([1, 2, 2]);
+    expect(of(one, 'length', 'main runner')).toBe(0);
+    expect(of(one, 'length', 'approach') + of(one, 'length', 'gate run')).toBeCloseTo(figure(one, 'runner.approach'), 9);
+    expect(of(one, 'area', 'gate run') / of(one, 'area', 'approach')).toBeCloseTo(0.8, 9);
+    expect((2 * of(one, 'area', 'approach')) / of(one, 'area', 'main runner')).toBeCloseTo(0.925, 9);
+    expect(ledgerText(one)).not.toContain('part at the foot');
+  });
+  test('two cavities have nothing to part at once, and a cold chamber parts in twos and threes', () => {
+    const two = workTo('runner-network', { ...LEVER, pinned: { 'machine.cavities': '2' } });
+    expect(ledgerText(two)).not.toContain('part at the foot');
+    expect(two.values.has('runner.way-lag')).toBe(false);
+    const four = pinnedTo({ 'machine.cavities': '4' });
+    expect([of(four, 'count', 'branch'), of(four, 'count', 'cavity run')]).toEqual([2, 4]);
   });
   test('a runner that is pinned far too small gets a note with the figure to pin', () => {
     expect(figure(eight, 'runner.network-ratio')).toBeCloseTo(1, 9);
@@ -136,6 +163,18 @@ describe('several gates and cavities', () => {
       { branches: 2, along: 'rows', cavities: 2 },
       { branches: 2, along: 'columns', cavities: 2 },
     ]);
+  });
+  test.each([
+    [1, 1, []],
+    [2, 1, [2]],
+    [2, 4, [8]],
+    [3, 4, [4, 3]],
+    [4, 4, [8, 2]],
+    [3, 3, [3, 3]],
+    [11, 1, [11]],
+  ])('%d columns and %d rows part from a sprue that has room for eight runs into %o', (columns, rows, expected) => {
+    const nodes = partAtOnce(splitsOf(columns, rows), 8);
+    expect(nodes.map((node) => node.reduce((all, { branches }) => all * branches, 1))).toEqual(expected);
   });
   test('five cavities cannot be fed alike', () => {
     const five = workTo('runner-network', { ...LEVER, pinned: { 'machine.cavities': '5' } });

@@ -63,11 +63,18 @@ describe('other shots', () => {
     expect(figure(ledger, 'cooling.dwell')).toBeGreaterThan(1.5);
     expect(figure(ledger, 'cooling.dwell')).toBeLessThan(6);
   });
-  test('with several cavities on one sprue the branch counts, not the foot of the sprue', () => {
+  test('with several cavities on one sprue its shell counts, or a run to the castings, whichever is the thicker wall; not the foot', () => {
     const ledger = workTo('solidification', { ...LEVER, pinned: { 'machine.cavities': '6' } });
     expect(ledger.value('runner.segment-length', 'main runner').value).toBe(0);
-    expect(ledger.texts.get('cooling.runner-run')).toBe('branch');
-    expect(figure(ledger, 'cooling.runner-depth')).toBe(ledger.value('runner.segment-depth', 'branch').value);
+    // A foot of twice the area at the top, which is 1.1 times the metal at the foot: 0.2086 of the root of the area at the top.
+    const shell = 0.2086 * Math.sqrt(figure(ledger, 'runner.segment-area[sprue]'));
+    expect(Math.abs(figure(ledger, 'cooling.sprue-shell') / shell - 1)).toBeLessThan(1e-3);
+    expect(shell).toBeGreaterThan(figure(ledger, 'cooling.bar-wall'));
+    expect(ledger.texts.get('cooling.runner-run')).toBe('sprue');
+    expect(figure(ledger, 'cooling.runner-wall')).toBe(figure(ledger, 'cooling.sprue-shell'));
+    const one = workTo('solidification', { ...LEVER, pinned: { 'machine.cavities': '1', 'gate.count': '1' } });
+    expect(one.texts.get('cooling.runner-run')).toBe('main runner');
+    expect(figure(one, 'cooling.runner-depth')).toBe(one.value('runner.segment-depth', 'main runner').value);
   });
   test('a heavy spot that keeps the die closed is said, with the wall that would be ready with the rest', () => {
     const ledger = workTo('solidification', { ...LEVER, greatest: 9 });

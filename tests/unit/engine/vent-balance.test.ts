@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { ventBalanceStep } from '../../../src/engine/steps/vent-balance/index.ts';
 import { figure, findingsOf, LEVER, LID, type SmallPart, workTo } from './work-to.ts';
 
-const PINNED = { 'fill.time': '35 ms', 'overflow.volume': '50 cm3', 'runner.volume': '100 cm3', 'machine.cavities': '1' };
+const PINNED = { 'fill.time': '35 ms', 'overflow.volume': '50 cm3', 'runner.volume': '100 cm3', 'machine.cavities': '1', 'vent.runner-gas': '100 cm3' };
 const CASE: SmallPart = { ...LID, volume: 250, pinned: PINNED };
 const pinnedTo = (pins: Readonly<Record<string, string>>, more: Partial<SmallPart> = {}) =>
   workTo('vent-balance', { ...CASE, ...more, pinned: { ...PINNED, ...pins } });

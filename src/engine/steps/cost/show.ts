@@ -50,6 +50,13 @@ function showBalance(ledger: Ledger): Block[] {
         ? 'The plant sells its runners, overflows, biscuits and rejects, so that every shot is cast from new metal; what they fetch less than ingot is a cost.'
         : 'Runners, overflows, biscuits and rejects are melted again. They cost no metal but what is lost each time, and the energy; so a heavy runner is paid for in dross and furnace time.',
     ),
+    ...(!sold && ledger.alloy.family === 'magnesium'
+      ? [
+          textBlock(
+            'Of magnesium, many plants melt again no more than clean, dry runners and rejects, and sell the rest to a refiner, as oxide and oil of the returns spoil the melt: give what they fetch (returns_sold, under prices in the plant file), and the cost reckons with it.',
+          ),
+        ]
+      : []),
     ...valuesBlock(ledger, [
       'shot.mass',
       'metal.shot-per-part',

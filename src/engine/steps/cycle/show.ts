@@ -31,7 +31,7 @@ export const show: Step['show'] = (ledger) => {
   if (elements.length === 0) return [];
   return [
     textBlock(
-      'The elements follow each other on one machine with its ladle and robots. The movements of the machine are its dry cycle, split; hydraulic cores, taking out, spray and blowing off wait for the open die. An element that is not done at every shot counts with its average.',
+      'The elements follow each other on one machine with what feeds and serves it. The movements of the machine are its dry cycle, split; hydraulic cores, taking out, spray and blowing off wait for the open die. An element that is not done at every shot counts with its average.',
     ),
     ...decided(ledger),
     ...tableBlock(

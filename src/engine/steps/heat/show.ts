@@ -48,7 +48,7 @@ function metal(ledger: Ledger): Block[] {
       ],
     ),
     textBlock(
-      'A casting whose wall is ready before the slowest section lets the die open leaves colder than it must. Runner and biscuit have only just frozen then: they are taken to leave half way between ejection temperature and solidus.',
+      'A casting whose wall is ready before the slowest section lets the die open leaves colder than it must. The runner, and a biscuit, have only just frozen then: they are taken to leave half way between ejection temperature and solidus.',
       ...(ledger.values.has('heat.tip')
         ? [' Of the biscuit, plunger tip and sleeve take ', { value: 'heat.tip-share' }, '; both have cooling of their own, which is not part of the die.']
         : []),

@@ -4,7 +4,7 @@ import type { Ledger } from '../../ledger.ts';
 import type { Decision } from '../../plan.ts';
 import type { Tried } from './evaluate.ts';
 import { drivesGates, rankedOf } from './rank.ts';
-import { nearestOf, rejectedMachines } from './rejected.ts';
+import { nearest, rejectedMachines } from './rejected.ts';
 import type { Search } from './search.ts';
 
 /** Records machine, cavities and plunger with what else was looked at, and what stopped the next smaller machine. */
@@ -109,10 +109,17 @@ function fileStops(ledger: Ledger, { chosen, tried, misses, fits }: Search): voi
   const here = smaller.filter(({ candidate }) => candidate.cavities === cavities);
   const size = Math.max(...here.map(({ candidate }) => candidate.machine.lockingForce.value));
   const next = here.filter(({ candidate }) => candidate.machine.lockingForce.value === size);
-  // A plunger that nothing stopped speaks for the machine; else the one that came nearest, as in the list of machines.
-  const open = next.filter((one) => one.stop === undefined);
-  const stop = open.length > 0 ? open.flatMap((one) => one.waived)[0] : next.length > 0 ? nearestOf(next).stop : undefined;
-  ledger.setText('machine.smaller-stopped', stop?.message ?? (next.length > 0 ? 'a good part costs more or it has less in reserve' : 'none was tried'));
+  ledger.setText('machine.smaller-stopped', whyNot(next));
+}
+
+/** What keeps a machine out: the limit that its nearest plunger breaks, for the others of it may break other ones; or that it only loses. */
+function whyNot(plungers: readonly Tried[]): string {
+  if (plungers.length === 0) return 'none was tried';
+  const passing = plungers.filter(({ stop }) => stop === undefined);
+  if (passing.length > 0) return passing[0]?.waived[0]?.message ?? 'a good part costs more or it has less in reserve';
+  const { stop, candidate } = nearest(plungers);
+  const plunger = stop?.eases === 'plunger' ? ` (with its plunger of ${formatNumber(candidate.plunger.value)} mm, which comes nearest)` : '';
+  return `${stop?.message}${plunger}`;
 }
 
 /** The best of each count of cavities that was looked at: machine, plunger, what a good part costs, or why there is none. */

@@ -82,7 +82,13 @@ export class Floors {
       plunger_diameter: smallest,
     });
     const [any] = this.#known;
-    return this.#of({ cavities, machine, pressure: Math.min(reached, wanted), mass: any?.castMass ?? 0, ladled: cavities * (any?.castVolume ?? 0) });
+    return this.#of({
+      cavities,
+      machine,
+      pressure: machine.chamber === 'hot' ? reached : Math.min(reached, wanted),
+      mass: any?.castMass ?? 0,
+      ladled: cavities * (any?.castVolume ?? 0),
+    });
   }
 
   /** Of a candidate whose shot is worked out. */

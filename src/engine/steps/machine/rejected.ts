@@ -57,7 +57,7 @@ function ofEachMachine(tried: readonly Tried[]): Tried[] {
 }
 
 /** The plunger that came furthest through the limits; of several stopped by the same one, the one that it asks less of. */
-export function nearestOf(list: readonly Tried[]): Tried {
+export function nearest(list: readonly Tried[]): Tried {
   return list.reduce((near, entry) => {
     const [a, b] = [stoppingPlace(near.trial.rulebook, near.stop), stoppingPlace(entry.trial.rulebook, entry.stop)];
     return b > a || (b === a && entry.stop?.eases === 'plunger') ? entry : near;

@@ -69,7 +69,7 @@ function crossings(ledger: Ledger): Block[] {
     ),
     ...valuesBlock(ledger, ['pq2.best-plunger-area', 'pq2.best-plunger-diameter']),
     textBlock(
-      'With the plunger of the greatest gate velocity the crossing lies at the greatest power. It is a flat optimum; sleeve fill, metal pressure and fill time come first when the plunger is chosen.',
+      'With the plunger of the greatest gate velocity the crossing lies at the greatest power. It is a flat optimum; metal pressure, fill time and the fill of a sleeve come first when the plunger is chosen.',
     ),
   ];
 }

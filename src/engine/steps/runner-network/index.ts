@@ -1,4 +1,5 @@
 import { runnerEachProjected, runnerEachVolume, runnerLayoutShare } from '../../../physics/runner.ts';
+import { wayLag, waySpread } from '../../../physics/runner-lengths.ts';
 import { networkRatio } from '../../../physics/runner-network.ts';
 import { workSetRunner, workSetSpeeds } from '../../die-set/runner.ts';
 import type { Ledger } from '../../ledger.ts';
@@ -48,6 +49,7 @@ export const runnerNetworkStep: Step = {
   work: (ledger) => {
     const { set } = ledger.given;
     ledger.attempt('runner.segment-speed', 'Speed in the runner', () => (set === undefined ? workSpeeds(ledger, runsOf(ledger)) : workSetSpeeds(ledger, set)));
+    ledger.attempt('runner.way-lag', 'Ways that differ', () => fileLag(ledger));
     ledger.attempt('runner.network-ratio', 'Runner laid out', () =>
       ledger.apply(networkRatio, { network: ledger.value('runner.network-volume'), planned: ledger.value('runner.total-volume') }),
     );
@@ -91,6 +93,17 @@ function show(ledger: Ledger): readonly Block[] {
         ...['area', 'end', 'depth', 'width', 'length', 'speed', 'volume', 'projected'].map((what) => column(`runner.segment-${what}`, run)),
       ]),
     ),
+    ...(ledger.values.has('runner.way-lag')
+      ? [
+          textBlock(
+            'The runs part at the foot of the sprue, each thin enough to freeze about as soon as the castings; their lengths are the mean of ways that differ by ',
+            { value: 'runner.way-difference' },
+            '. Drawn straight, the outermost cavities begin to fill ',
+            { value: 'runner.way-lag' },
+            ' later than the nearest: the die maker bends the near runs to even the ways out where the block allows, and the first shots show what is left to correct at the gates.',
+          ),
+        ]
+      : []),
     ...valuesBlock(ledger, [
       'runner.step',
       'runner.branch-loss',
@@ -119,6 +132,22 @@ function show(ledger: Ledger): readonly Block[] {
 function isAsPlanned(ledger: Ledger): boolean {
   const ratio = ledger.maybe('runner.network-ratio')?.value;
   return ratio !== undefined && Math.abs(ratio - 1) < 1e-6;
+}
+
+/** How much the ways of runs that part at a sprue differ, along the rows and along the columns together, and how much later the last gate is reached. */
+function fileLag(ledger: Ledger): void {
+  const ways = ledger.items('runner.way-branches');
+  if (ways.length === 0) return;
+  const spreads = ways.map((item) => {
+    const columns = item.endsWith('columns');
+    const edge = item.startsWith('cavity run') ? { edge: ledger.value('runner.at-edge') } : {};
+    const row = { side: ledger.value(columns ? 'part.side-a' : 'part.side-b'), steel: ledger.value('die.steel-around') };
+    const shared = { cavities: ledger.value('runner.segment-group', item), branches: ledger.value('runner.way-branches', item) };
+    return ledger.apply(waySpread, { ...row, ...shared, ...edge }, { item });
+  });
+  const difference = ledger.put(sumOf('runner.way-difference', 'Longest way from the sprue less the shortest', 'mm', spreads));
+  const run = (ways[0] as string).split(',')[0] as string;
+  ledger.apply(wayLag, { difference, speed: ledger.value('runner.segment-speed', run) });
 }
 
 /** Runs from the feeder down: filed from the gate up, so the other way round. */

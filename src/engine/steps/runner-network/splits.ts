@@ -14,6 +14,21 @@ export function splitsOf(columns: number, rows: number): Split[] {
   return [...along('rows', rows), ...along('columns', columns)];
 }
 
+/**
+ * Splits that are drawn as one: at the foot of a sprue the runs part at once, as many as find room round it, instead of in
+ * twos and threes one after the other. That saves length, and each run is thin enough to freeze with the castings.
+ * @param most runs that find room round the sprue
+ */
+export function partAtOnce(splits: readonly Split[], most: number): Split[][] {
+  let runs = 1;
+  const first = splits.findIndex(({ branches }) => {
+    runs *= branches;
+    return runs > most;
+  });
+  const joined = first === -1 ? splits.length : Math.max(1, first);
+  return [splits.slice(0, joined), ...splits.slice(joined).map((split) => [split])].filter((node) => node.length > 0);
+}
+
 function along(way: Split['along'], count: number): Split[] {
   const splits: Split[] = [];
   let left = count;

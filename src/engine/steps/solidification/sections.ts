@@ -1,7 +1,8 @@
 import type { Traced } from '../../../kernel/traced.ts';
-import { barWall, betweenFaces, discWall } from '../../../physics/dwell.ts';
+import { barWall, betweenFaces, discWall, sprueShell } from '../../../physics/dwell.ts';
 import { ejectionTime, solidificationTime } from '../../../physics/solidification.ts';
 import { type Ledger, Missing } from '../../ledger.ts';
+import { SPRUE } from '../runner-network/sprue.ts';
 import { fileTip, type Materials, planned } from './materials.ts';
 
 /** Freezes and cools each section of the shot that can set the time in the die. */
@@ -55,16 +56,25 @@ function solid(ledger: Ledger, { metal, steel, pressed }: Materials, wall: Trace
   return ledger.apply(solidificationTime, { wall, ...metal, ...steel, die_temperature: planned(ledger), interface: pressed }, { id });
 }
 
-/** The thickest run of the runner, cooled all round. The sprue is a thin shell around its spreader, which cools it. */
+/** The thickest run of the runner, cooled all round, or the sprue of a hot chamber, a shell cooled by its bush and its spreader. */
 function runner(ledger: Ledger, materials: Materials): void {
   const run = thickestRun(ledger);
+  const depth = ledger.value('runner.segment-depth', run);
+  const section = { depth, width: ledger.value('runner.segment-width', run) };
+  const foot = ledger.maybe('runner.segment-projected', SPRUE);
+  if (foot === undefined) {
+    file(ledger, materials, run, depth, ledger.apply(barWall, section, { id: 'cooling.runner-wall' }));
+    return;
+  }
+  const shell = ledger.apply(sprueShell, { foot, area: ledger.value('runner.segment-end', SPRUE) });
+  const bar = ledger.apply(barWall, section);
+  if (shell.value <= bar.value) file(ledger, materials, run, depth, ledger.put(bar.as('cooling.runner-wall')));
+  else file(ledger, materials, SPRUE, shell, ledger.put(shell.as('cooling.runner-wall', 'the sprue, between its bush and the spreader')));
+}
+
+function file(ledger: Ledger, materials: Materials, run: string, depth: Traced<'mm'>, wall: Traced<'mm'>): void {
   ledger.setText('cooling.runner-run', run);
-  const wall = ledger.apply(
-    barWall,
-    { depth: ledger.value('runner.segment-depth', run), width: ledger.value('runner.segment-width', run) },
-    { id: 'cooling.runner-wall' },
-  );
-  ledger.put(ledger.value('runner.segment-depth', run).as('cooling.runner-depth'));
+  ledger.put(depth.as('cooling.runner-depth'));
   solid(ledger, materials, wall, 'cooling.runner-time');
 }
 

@@ -68,7 +68,7 @@ function paying(ledger: Ledger): void {
 
 /** A sleeve without a pour hole on its way, or no sleeve, gives the vacuum all that it holds. */
 function room(ledger: Ledger): Traced<'cm3'> {
-  const die = ledger.value('vent.gas-volume');
+  const die = ledger.value('vent.die-gas-volume');
   const all = ledger.maybe('vent.all-gas-volume');
   if (all === undefined || ledger.text('machine.kind') !== 'cold-chamber') return ledger.put((all ?? die).as('vent.evacuated-volume'));
   const [diameter, cavities] = [ledger.value('machine.plunger'), ledger.value('machine.cavities')];

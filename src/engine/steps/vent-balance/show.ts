@@ -23,7 +23,7 @@ export function show(ledger: Ledger): readonly Block[] {
   const vacuum = kind === 'vacuum';
   return [
     textBlock(
-      'Per cavity. The metal is a piston that drives the gas through the vents at constant speed; the gas leaves choked or not as its pressure has it, with the friction of depth and land. Counted are cavity, overflows and runner, all within the fill time, which is the safe side: the runner is mostly empty of gas before the fast shot. Release-agent vapour comes on top and can press far more.',
+      'Per cavity. The metal is a piston that drives the gas through the vents at constant speed; the gas leaves choked or not as its pressure has it, with the friction of depth and land. Counted are cavity and overflows, within the fill time; the runner is full of metal by then. Release-agent vapour comes on top and can press far more.',
     ),
     ...valuesBlock(ledger, [
       'vent.start-pressure',
