@@ -6,44 +6,42 @@ import type { Binding } from '../rulebook/types.ts';
 import type { Ledger } from './ledger.ts';
 import { placeOf } from './place-of.ts';
 
-/** The names of a rule bound to this plan's values. Most rules hold, so what only a message needs is looked up when it is asked for. */
+/** The names of a rule bound to this plan's values. It keeps what it found and not the ledger, which may be that of one of many trials. */
 export class Bindings {
   constructor(
-    private readonly ledger: Ledger,
     private readonly uses: readonly Binding[],
-    private readonly item: string | undefined,
+    /** For each name the number, or the id of the text, that it is bound to. */
+    private readonly found: readonly (Traced | string | undefined)[],
     /** What the rule's expressions see. */
     readonly values: Bound,
     /** Ids that have no value; the rule sees nothing of them. */
     readonly missing: readonly string[],
+    private readonly textPlaces: ReadonlyMap<string, Place>,
   ) {}
 
   /** The numbers bound, in the order of the names. */
   get numbers(): Traced[] {
-    return this.uses.flatMap((use) => this.number(use.name) ?? []);
+    return this.found.filter((one) => typeof one === 'object');
   }
 
   number(name: string): Traced | undefined {
-    const use = this.#use(name);
-    return use?.unit === undefined ? undefined : numberOf(this.ledger, use, this.item);
+    const found = this.#found(name);
+    return typeof found === 'object' ? found : undefined;
   }
 
   text(name: string): string | undefined {
-    const use = this.#use(name);
-    return use === undefined || use.unit !== undefined ? undefined : this.ledger.texts.get(textIdOf(this.ledger, use, this.item));
+    return typeof this.#found(name) === 'string' ? (this.values[name] as string | undefined) : undefined;
   }
 
   /** Where in the user's files the value of a name was written, or the nearest value that it rests on. */
   place(name: string): Place | undefined {
-    const use = this.#use(name);
-    if (use === undefined) return undefined;
-    if (use.unit === undefined) return this.ledger.textPlaces.get(textIdOf(this.ledger, use, this.item));
-    const value = numberOf(this.ledger, use, this.item);
-    return value === undefined ? undefined : placeOf(value);
+    const found = this.#found(name);
+    if (found === undefined) return undefined;
+    return typeof found === 'string' ? this.textPlaces.get(found) : placeOf(found);
   }
 
-  #use(name: string): Binding | undefined {
-    return this.uses.find((use) => use.name === name);
+  #found(name: string): Traced | string | undefined {
+    return this.found[this.uses.findIndex((use) => use.name === name)];
   }
 }
 
@@ -51,18 +49,22 @@ export class Bindings {
 export function bind(ledger: Ledger, uses: readonly Binding[], item?: string): Bindings {
   const values: Record<string, number | string> = {};
   const missing: string[] = [];
+  const found: (Traced | string | undefined)[] = [];
   for (const use of uses) {
     if (use.unit === undefined) {
-      const text = ledger.texts.get(textIdOf(ledger, use, item));
+      const id = textIdOf(ledger, use, item);
+      const text = ledger.texts.get(id);
       if (text === undefined) missing.push(use.id);
       else values[use.name] = text;
+      found.push(id);
     } else {
       const value = numberOf(ledger, use, item);
       if (value === undefined) missing.push(use.id);
       else values[use.name] = convert(value.value, value.unit, use.unit);
+      found.push(value);
     }
   }
-  return new Bindings(ledger, uses, item, values, missing);
+  return new Bindings(uses, found, values, missing, ledger.textPlaces);
 }
 
 function numberOf(ledger: Ledger, { id }: Binding, item: string | undefined): Traced | undefined {
@@ -70,6 +72,7 @@ function numberOf(ledger: Ledger, { id }: Binding, item: string | undefined): Tr
 }
 
 function textIdOf(ledger: Ledger, { id }: Binding, item: string | undefined): string {
+  if (item === undefined) return id;
   const own = `${id}[${item}]`;
-  return item !== undefined && ledger.texts.has(own) ? own : id;
+  return ledger.texts.has(own) ? own : id;
 }

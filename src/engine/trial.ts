@@ -1,5 +1,5 @@
 import { checkNumbers, type FormulaArguments, Refusal } from '../kernel/apply.ts';
-import { type Formula, type FormulaInput, type FormulaInputs, fillIn } from '../kernel/formula.ts';
+import { type Formula, type FormulaInputs, fillIn } from '../kernel/formula.ts';
 import type { Place } from '../kernel/place.ts';
 import { Traced } from '../kernel/traced.ts';
 import type { Unit } from '../kernel/units.ts';
@@ -83,26 +83,12 @@ export class Trial extends Ledger {
   ): Traced<O> {
     const given = args as Readonly<Record<string, Traced | undefined>>;
     const numbers: Record<string, number> = {};
-    let plain = formula.requires === undefined;
-    let complete = true;
     for (const name in formula.inputs) {
       const traced = given[name];
-      if (traced === undefined) {
-        complete = false;
-        continue;
-      }
-      const { range, logical } = formula.inputs[name] as FormulaInput;
-      const { value } = traced;
-      numbers[name] = value;
-      // Inside the range and above 0 a number is always possible; anything else is looked at closely.
-      if (!(value > 0 && value >= range[0] && value <= range[1]) || logical === true) plain = false;
+      if (traced !== undefined) numbers[name] = traced.value;
     }
-    if (!complete) {
-      fillIn(formula, numbers);
-      plain = false;
-    }
-    const used = plain ? numbers : checkNumbers(formula as unknown as Formula, numbers).numbers;
-    const value = formula.compute(used as never);
+    fillIn(formula, numbers);
+    const value = formula.compute(checkNumbers(formula as unknown as Formula, numbers).numbers as never);
     if (!Number.isFinite(value)) throw new Refusal(`range/${formula.id}`, `${formula.title} has no finite result for these inputs`, 'check the inputs');
     return this.put(Traced.trial(fullId(options.id ?? formula.id, options.item), value, formula.unit));
   }

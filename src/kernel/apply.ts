@@ -74,49 +74,74 @@ export function isPossible({ domain = 'positive', logical }: FormulaInput, value
   return Number.isFinite(value) && (domain === 'any' || (domain === 'positive' ? value > 0 : value >= 0));
 }
 
+/** Numbers that a formula may be worked out with, and what is to be said of them. */
+export interface Checked {
+  readonly numbers: Readonly<Record<string, number>>;
+  readonly verdict: RangeVerdict;
+  readonly warnings: readonly string[];
+  /** Names of the inputs outside their range. */
+  readonly outside: readonly string[];
+}
+const NOTHING: readonly never[] = [];
+
 /**
  * Holds numbers against a formula's domain, conditions and range.
  * @throws Refusal as `applyFormula` does.
  */
-export function checkNumbers(
-  formula: Formula,
-  numbers: Readonly<Record<string, number>>,
-  values: readonly Traced[] = [],
-): { readonly numbers: Record<string, number>; readonly verdict: RangeVerdict; readonly warnings: string[]; readonly outside: string[] } {
+export function checkNumbers(formula: Formula, numbers: Readonly<Record<string, number>>, values: readonly Traced[] = []): Checked {
+  const outside = namesOutside(formula, numbers);
+  const checked: Checked =
+    outside === undefined ? { numbers, verdict: 'inside', warnings: NOTHING, outside: NOTHING } : beyond(formula, numbers, outside, values);
+  if (formula.requires !== undefined) {
+    for (const condition of formula.requires) {
+      if (condition.holds(checked.numbers as never)) continue;
+      const given = Object.entries(formula.inputs).map(([name, { unit }]) => `${name} = ${formatQuantity(checked.numbers[name] as number, unit)}`);
+      throw new Refusal(`range/${formula.id}`, `${formula.title} needs ${condition.text}`, `mend what it was given: ${given.join(', ')}`, values);
+    }
+  }
+  return checked;
+}
+
+/** The inputs that are impossible or outside their range; undefined when there is none, as nearly always. */
+function namesOutside({ inputs }: Formula, numbers: Readonly<Record<string, number>>): string[] | undefined {
+  let outside: string[] | undefined;
+  for (const name in inputs) {
+    const input = inputs[name] as FormulaInput;
+    const value = numbers[name] as number;
+    if (isPossible(input, value) && value >= input.range[0] && value <= input.range[1]) continue;
+    outside ??= [];
+    outside.push(name);
+  }
+  return outside;
+}
+
+/** What the formula does with inputs outside their range. */
+function beyond(formula: Formula, numbers: Readonly<Record<string, number>>, outside: readonly string[], values: readonly Traced[]): Checked {
   const used: Record<string, number> = { ...numbers };
-  const warnings: string[] = [];
-  const outside: string[] = [];
   const code = `range/${formula.id}`;
-  let verdict: RangeVerdict = 'inside';
-  for (const name in formula.inputs) {
+  const sentence = (name: string): string => {
+    const { range, unit } = formula.inputs[name] as FormulaInput;
+    return `${name} = ${formatQuantity(numbers[name] as number, unit)} lies outside ${formatNumber(range[0])} to ${formatQuantity(range[1], unit)}, where ${formula.title.toLowerCase()} (${formula.id}) holds`;
+  };
+  for (const name of outside) {
     const input = formula.inputs[name] as FormulaInput;
     const value = numbers[name] as number;
-    const least = input.range[0];
-    const greatest = input.range[1];
-    const possible = isPossible(input, value);
-    if (possible && value >= least && value <= greatest) continue;
-    outside.push(name);
-    const shown = formatQuantity(value, input.unit);
-    if (!possible) {
+    if (!isPossible(input, value)) {
+      const shown = formatQuantity(value, input.unit);
       const must = input.logical === true ? 'true or false' : (input.domain ?? 'positive') === 'positive' ? 'above 0' : 'a number of 0 or more';
       throw new Refusal(code, `${formula.title}: ${name} (${input.meaning}) is ${shown}, but must be ${must}`, `give ${name} a possible value`, values);
     }
-    const sentence = `${name} = ${shown} lies outside ${formatNumber(least)} to ${formatQuantity(greatest, input.unit)}, where ${formula.title.toLowerCase()} (${formula.id}) holds`;
-    if (formula.outside === 'refuse') throw new Refusal(code, sentence, `give ${name} a value inside the range, or pin ${formula.id}`, values);
-    if (formula.outside === 'clamp') {
-      used[name] = Math.min(Math.max(value, least), greatest);
-      verdict = 'clamped';
-      warnings.push(`${sentence}; the nearest value inside was used`);
-    } else {
-      verdict = 'extrapolated';
-      warnings.push(`${sentence}; the result is an extrapolation`);
-    }
+    if (formula.outside === 'refuse') throw new Refusal(code, sentence(name), `give ${name} a value inside the range, or pin ${formula.id}`, values);
+    if (formula.outside === 'clamp') used[name] = Math.min(Math.max(value, input.range[0]), input.range[1]);
   }
-  for (const condition of formula.requires ?? []) {
-    if (!condition.holds(used as never)) {
-      const given = Object.entries(formula.inputs).map(([name, { unit }]) => `${name} = ${formatQuantity(used[name] as number, unit)}`);
-      throw new Refusal(code, `${formula.title} needs ${condition.text}`, `mend what it was given: ${given.join(', ')}`, values);
-    }
-  }
-  return { numbers: used, verdict, warnings, outside };
+  const clamped = formula.outside === 'clamp';
+  return {
+    numbers: used,
+    verdict: clamped ? 'clamped' : 'extrapolated',
+    outside,
+    // A trial asks for none.
+    get warnings() {
+      return outside.map((name) => `${sentence(name)}; ${clamped ? 'the nearest value inside was used' : 'the result is an extrapolation'}`);
+    },
+  };
 }

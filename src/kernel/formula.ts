@@ -71,10 +71,18 @@ export function otherwiseOf(input: FormulaInput): string | undefined {
 }
 
 /** Adds the inputs that were not given and need not be: first the defaults, then what follows from the others. */
-export function fillIn(formula: { readonly inputs: FormulaInputs }, numbers: Record<string, number>): void {
-  const inputs = Object.entries(formula.inputs).filter(([name]) => numbers[name] === undefined);
-  for (const [name, input] of inputs) if (input.default !== undefined) numbers[name] = input.default;
-  for (const [name, input] of inputs) if (input.otherwise !== undefined) numbers[name] = input.otherwise.compute(numbers);
+export function fillIn({ inputs }: { readonly inputs: FormulaInputs }, numbers: Record<string, number>): void {
+  let open: string[] | undefined;
+  for (const name in inputs) {
+    if (numbers[name] !== undefined) continue;
+    const { default: usual, otherwise } = inputs[name] as FormulaInput;
+    if (usual !== undefined) numbers[name] = usual;
+    if (otherwise !== undefined) {
+      open ??= [];
+      open.push(name);
+    }
+  }
+  for (const name of open ?? []) numbers[name] = (inputs[name] as FormulaInput).otherwise?.compute(numbers) as number;
 }
 
 /** The formula in one line: its symbol and how it follows from the equation. */

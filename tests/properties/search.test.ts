@@ -114,10 +114,11 @@ describe('the search', () => {
 describe.each(EXAMPLES)('$name', ({ folder, file }) => {
   test('a trial without derivations comes to the numbers of the plan', () => {
     const planned = workThrough({ ...caseOf(readFileSync(join(folder, file), 'utf8'), typical) });
-    const found = searchMachines(beforeSearch(planned.given), false);
+    // A search that works everything out lets go of no trial.
+    const found = searchMachines(beforeSearch(planned.given), true);
     if (found?.fits !== true) return;
     const { trial } = found.chosen;
-    expect(trial).toBeInstanceOf(Trial);
+    if (!(trial instanceof Trial)) throw new Error('the trial of the chosen one is gone');
     let same = 0;
     for (const [id, value] of trial.values) {
       const plan = planned.values.get(id);

@@ -1,3 +1,4 @@
+import type { Rulebook } from '../../rulebook/types.ts';
 import type { Case } from '../case.ts';
 import { Ledger } from '../ledger.ts';
 import { fileGiven } from '../steps/given.ts';
@@ -7,6 +8,7 @@ import { machineStep, searchMachines } from '../steps/machine/index.ts';
 import { better, rankedOf } from '../steps/machine/rank.ts';
 import type { Search } from '../steps/machine/search.ts';
 import { stoppingPlace } from '../steps/machine/stops.ts';
+import type { ValueId } from '../vocabulary/index.ts';
 import { workThrough } from '../work-through.ts';
 import { type Best, type Candidate, type NearMiss, type Options, reasonOf, type Stopped } from './options.ts';
 
@@ -40,8 +42,9 @@ function optionsOf(found: Search, planned: Ledger): Options {
     passing: done.length,
     weights: { alike: weight('machine.alike'), warning: weight('machine.warning-weight'), miss: weight('machine.miss-weight') },
     candidates: done.map(candidateOf),
-    counts: bests(found, ({ candidate: { cavities } }) => String(cavities), tried, done),
+    counts: bests(planned.rulebook, found, ({ candidate: { cavities } }) => String(cavities), tried, done),
     machines: bests(
+      planned.rulebook,
       found,
       ({ candidate: { machine } }) => machine.id,
       tried.filter(({ candidate: { cavities } }) => cavities === chosen.candidate.cavities),
@@ -55,7 +58,7 @@ function optionsOf(found: Search, planned: Ledger): Options {
 function candidate(one: Tried, chosen: Tried): Candidate {
   const { cavities, machine, plunger } = one.candidate;
   const { cost, margin, trial } = one;
-  const number = (id: Parameters<typeof trial.maybe>[0]): number | undefined => trial.maybe(id)?.value;
+  const number = (id: ValueId): number | undefined => trial?.maybe(id)?.value;
   const given = {
     cost,
     dearer: cost === undefined || chosen.cost === undefined ? undefined : cost / chosen.cost - 1,
@@ -70,7 +73,7 @@ function candidate(one: Tried, chosen: Tried): Candidate {
 }
 
 /** The best of each group, in the order of the candidates tried, and why it was not taken. */
-function bests(found: Search, nameOf: (one: Tried) => string, tried: readonly Tried[], done: readonly Tried[]): Best[] {
+function bests(rulebook: Rulebook, found: Search, nameOf: (one: Tried) => string, tried: readonly Tried[], done: readonly Tried[]): Best[] {
   const groups = new Map<string, Tried[]>();
   for (const one of tried) groups.set(nameOf(one), [...(groups.get(nameOf(one)) ?? []), one]);
   const size = (list: readonly Tried[]): number => list[0]?.candidate.cavities ?? 0;
@@ -80,7 +83,8 @@ function bests(found: Search, nameOf: (one: Tried) => string, tried: readonly Tr
     .map(([name, list]): Best => {
       const best = list.includes(found.chosen) && found.fits ? found.chosen : done.find((one) => list.includes(one));
       if (best !== undefined) return { name, best: candidate(best, found.chosen), lost: best === found.chosen ? '' : lostBy(found, best) };
-      const last = list.reduce((far, one) => (stoppingPlace(one.trial.rulebook, one.stop) > stoppingPlace(far.trial.rulebook, far.stop) ? one : far));
+      const place = ({ stop }: Tried): number => stoppingPlace(rulebook, stop);
+      const last = list.reduce((far, one) => (place(one) > place(far) ? one : far));
       return { name, lost: last.stop?.message ?? '' };
     });
 }

@@ -3,7 +3,7 @@ import { Traced } from '../../../kernel/traced.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Decision } from '../../plan.ts';
 import type { Tried } from './evaluate.ts';
-import { drivesGates, rankedOf } from './rank.ts';
+import { rankedOf } from './rank.ts';
 import { nearest, rejectedMachines } from './rejected.ts';
 import type { Search } from './search.ts';
 
@@ -19,7 +19,7 @@ export function recordDecisions(ledger: Ledger, found: Search): void {
     kind: pinned === undefined ? 'search' : 'pinned',
     value: machine.id,
     because: pinned === undefined ? machineBecause(found) : pinnedBecause(found),
-    alternatives: rejectedMachines(found),
+    alternatives: rejectedMachines(ledger, found),
     ...(pinned === undefined ? {} : { at: pinned.at }),
   };
   ledger.record(model);
@@ -86,7 +86,7 @@ export function countBecause(ledger: Ledger, { fits, byCost, chosen }: Search): 
 
 function plungerBecause({ fits, byCost, chosen, tried }: Search): string {
   if (!fits) return 'the plunger that comes nearest to what stopped it';
-  const weaker = drivesGates(chosen) && tried.some((one) => isSafer(one, chosen) && !drivesGates(one));
+  const weaker = chosen.drivesGates === true && tried.some((one) => isSafer(one, chosen) && one.drivesGates === false);
   const those = `${byCost ? 'of the plungers that cost the same' : 'of the plungers that pass'}${weaker ? ' and drive the gates as planned' : ''}`;
   const most = `${those}, the one with the most in reserve`;
   return chosen.waived.length === 0 ? most : `${most}; a limit is broken that none keeps on this machine`;
@@ -109,15 +109,15 @@ function fileStops(ledger: Ledger, { chosen, tried, misses, fits }: Search): voi
   const here = smaller.filter(({ candidate }) => candidate.cavities === cavities);
   const size = Math.max(...here.map(({ candidate }) => candidate.machine.lockingForce.value));
   const next = here.filter(({ candidate }) => candidate.machine.lockingForce.value === size);
-  ledger.setText('machine.smaller-stopped', whyNot(next));
+  ledger.setText('machine.smaller-stopped', whyNot(ledger, next));
 }
 
 /** What keeps a machine out: the limit that its nearest plunger breaks, for the others of it may break other ones; or that it only loses. */
-function whyNot(plungers: readonly Tried[]): string {
+function whyNot({ rulebook }: Ledger, plungers: readonly Tried[]): string {
   if (plungers.length === 0) return 'none was tried';
   const passing = plungers.filter(({ stop }) => stop === undefined);
   if (passing.length > 0) return passing[0]?.waived[0]?.message ?? 'a good part costs more or it has less in reserve';
-  const { stop, candidate } = nearest(plungers);
+  const { stop, candidate } = nearest(rulebook, plungers);
   const plunger = stop?.eases === 'plunger' ? ` (with its plunger of ${formatNumber(candidate.plunger.value)} mm, which comes nearest)` : '';
   return `${stop?.message}${plunger}`;
 }

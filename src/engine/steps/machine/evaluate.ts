@@ -1,7 +1,7 @@
 import { Refusal } from '../../../kernel/apply.ts';
 import { SEARCH_STAGES } from '../../../rulebook/types.ts';
 import { type Ledger, Missing } from '../../ledger.ts';
-import { Trial } from '../../trial.ts';
+import type { Trial } from '../../trial.ts';
 import { workClamp } from '../clamp.ts';
 import { coolingStep } from '../cooling/index.ts';
 import { costStep } from '../cost/index.ts';
@@ -22,6 +22,7 @@ import { ventStep } from '../vent.ts';
 import { type Candidate, fileCavities, fileMachine, filePlunger } from './candidate.ts';
 import { workLayout } from './layout.ts';
 import { workMargin } from './margin.ts';
+import { drivesGates } from './rank.ts';
 import { brokenAt, type Stage, Stop } from './stops.ts';
 
 /** The steps after the shot that cost and the limits of machine and die hang on. */
@@ -71,9 +72,12 @@ export interface Tried {
   readonly cost?: number;
   /** Least reserve in %. */
   readonly margin?: number;
+  /** Whether the machine has the pressure for the gates as they are planned; one that is not judged has no gates to judge. */
+  readonly drivesGates?: boolean;
   /** Stopped by what stopped a larger machine; stop and trial are of that one. */
   readonly inferred?: true;
-  readonly trial: Trial;
+  /** What it was worked out on; a search lets go of it as soon as nobody can ask for more of it. */
+  readonly trial?: Trial;
 }
 
 /** A trial that others begin from, and why none of them can be worked out, if so. */
@@ -82,9 +86,9 @@ export interface Begun {
   readonly failed?: Error | undefined;
 }
 
-/** A trial with what is the same for all machines: the count of cavities, and the die that follows from it. */
-export function layOut(ledger: Ledger, cavities: number): Begun {
-  const trial = new Trial(ledger);
+/** With what is the same for all machines: the count of cavities, and the die that follows from it. */
+export function layOut(from: Trial, cavities: number): Begun {
+  const trial = from.fork();
   return {
     trial,
     failed: failureOf(() => {
@@ -100,45 +104,54 @@ export function onMachine({ trial, failed }: Begun, machine: Candidate['machine'
   return { trial: begun, failed: failed ?? failureOf(() => fileMachine(begun, machine)) };
 }
 
-/**
- * Tries a candidate stage by stage until a limit stops it. Before the last stage, which takes far longer than the others,
- * `tooDear` may give what the candidate must cost at least, where that already rules it out.
- */
-export function evaluate(
-  from: Begun,
-  candidate: Candidate,
-  tooDear: (trial: Trial, waived: readonly Stop[]) => number | undefined,
-  last: Stage = 'whole',
-): Tried {
+/** A candidate in its first stage. */
+export interface Probed extends Tried {
+  readonly trial: Trial;
+  readonly waived: Stop[];
+}
+
+/** Tries a candidate in its first stage only. */
+export function probe(from: Begun, candidate: Candidate): Probed {
   const trial = from.trial.fork();
-  const waived: Stop[] = [];
   const failed = from.failed ?? failureOf(() => filePlunger(trial, candidate.plunger));
-  if (failed !== undefined) return { candidate, trial, reached: 'begin', stop: Stop.failure(failed), waived };
-  for (const stage of SEARCH_STAGES) {
+  if (failed !== undefined) return { candidate, trial, reached: 'begin', stop: Stop.failure(failed), waived: [] };
+  const entry: Probed = { candidate, trial, reached: SEARCH_STAGES[0], waived: [] };
+  const stop = stopIn(entry, SEARCH_STAGES[0]);
+  return stop === undefined ? entry : { ...entry, stop };
+}
+
+/**
+ * Tries a candidate stage by stage, on from the first, until a limit stops it. Before the last stage, which takes far longer than the
+ * others, `tooDear` may give what the candidate must cost at least, where that already rules it out.
+ */
+export function evaluate(probed: Probed, tooDear: (trial: Trial, waived: readonly Stop[]) => number | undefined): Tried {
+  if (probed.stop !== undefined) return probed;
+  const { candidate, trial, waived } = probed;
+  for (const stage of SEARCH_STAGES.slice(1)) {
     if (stage === 'whole') {
       const floor = tooDear(trial, waived);
       if (floor !== undefined) return { candidate, trial, reached: stage, waived, floor };
     }
-    const failure = failureOf(() => STAGES[stage](trial));
-    if (failure !== undefined) return { candidate, trial, reached: stage, stop: Stop.failure(failure), waived };
-    const broken = brokenAt(trial, stage);
-    waived.push(...broken.waived);
-    if (broken.stop !== undefined || (stage !== 'whole' && stage === last))
-      return { candidate, trial, reached: stage, waived, ...(broken.stop === undefined ? {} : { stop: broken.stop }) };
+    const stop = stopIn(probed, stage);
+    if (stop !== undefined) return { candidate, trial, reached: stage, stop, waived };
   }
   const cost = trial.maybe('cost.per-part')?.value;
   const margin = trial.maybe('machine.margin')?.value;
-  return { candidate, trial, reached: 'done', waived, ...(cost === undefined ? {} : { cost }), ...(margin === undefined ? {} : { margin }) };
+  const known = { ...(cost === undefined ? {} : { cost }), ...(margin === undefined ? {} : { margin }) };
+  return { candidate, trial, reached: 'done', waived, drivesGates: drivesGates(trial), ...known };
 }
 
-/** Tries a candidate in its first stage only; undefined when nothing stops it there. */
-export function probe(from: Begun, candidate: Candidate): Tried | undefined {
-  const entry = evaluate(from, candidate, () => 0, SEARCH_STAGES[0]);
-  return entry.stop === undefined ? undefined : entry;
+/** What stops a candidate in a stage; limits that it breaks and that are waived are noted with it. */
+function stopIn({ trial, waived }: Probed, stage: Stage): Stop | undefined {
+  const failure = failureOf(() => STAGES[stage](trial));
+  if (failure !== undefined) return Stop.failure(failure);
+  const broken = brokenAt(trial, stage);
+  waived.push(...broken.waived);
+  return broken.stop;
 }
 
 /** Works a candidate that was stopped on to the last stage but one, to see what else stands in its way. */
-export function workOn({ trial, reached }: Tried): Trial {
+export function workOn(trial: Trial, reached: Tried['reached']): Trial {
   const from = SEARCH_STAGES.indexOf(reached as Stage);
   for (const stage of SEARCH_STAGES.slice(from + 1, -1)) failureOf(() => STAGES[stage](trial));
   return trial;

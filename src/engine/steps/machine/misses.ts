@@ -23,7 +23,8 @@ export function nearestMisses(tried: readonly Tried[]): Miss[] {
     .filter(({ candidate, stop, inferred }) => candidate.cavities === fewest && stop !== undefined && inferred !== true)
     .map((entry): Miss => {
       if (entry.stop?.limit === undefined) return { tried: entry, broken: entry.stop === undefined ? [] : [entry.stop], distance: Number.POSITIVE_INFINITY };
-      const broken = entry.reached === 'whole' ? [entry.stop] : brokenAll(workOn(entry));
+      const { trial } = entry;
+      const broken = entry.reached === 'whole' || trial === undefined ? [entry.stop] : brokenAll(workOn(trial, entry.reached));
       return { tried: entry, broken, distance: broken.reduce((sum, stop) => sum + (stop.miss ?? UNMEASURED), 0) };
     });
   const size = ({ tried: { candidate } }: Miss): number => candidate.machine.lockingForce.value;

@@ -70,9 +70,9 @@ export function safest(ranking: Ranking, done: readonly Tried[], best: Tried): T
   const bound = ranking.of(rankedOf(best)) * ranking.alike;
   const same = done.filter((one) => one.waived.length <= best.waived.length && ranking.of(rankedOf(one)) <= bound);
   const chosen = mostInReserve(ranking, same, best);
-  if (drivesGates(chosen)) return chosen;
+  if (chosen.drivesGates === true) return chosen;
   const { cavities, machine } = chosen.candidate;
-  const driving = same.filter((one) => one.candidate.cavities === cavities && one.candidate.machine === machine && drivesGates(one));
+  const driving = same.filter((one) => one.candidate.cavities === cavities && one.candidate.machine === machine && one.drivesGates === true);
   return driving[0] === undefined ? chosen : mostInReserve(ranking, driving, driving[0]);
 }
 
@@ -84,6 +84,6 @@ function mostInReserve(ranking: Ranking, among: readonly Tried[], first: Tried):
 }
 
 /** Whether the machine has the pressure for the gates as they are planned; one that is not judged has no gates to judge. */
-export function drivesGates({ trial }: Tried): boolean {
+export function drivesGates(trial: Ledger): boolean {
   return (trial.maybe('pq2.machine-use')?.value ?? 0) <= WHOLE;
 }

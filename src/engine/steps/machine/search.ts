@@ -1,11 +1,12 @@
 import type { MachineSpec } from '../../../spec/index.ts';
 import type { Ledger } from '../../ledger.ts';
+import { Trial } from '../../trial.ts';
 import type { Candidate } from './candidate.ts';
-import { type Begun, evaluate, layOut, onMachine, type Tried } from './evaluate.ts';
+import { type Begun, evaluate, layOut, onMachine, type Probed, probe, type Tried } from './evaluate.ts';
 import { Floors } from './floor.ts';
 import { type Miss, nearestMisses } from './misses.ts';
 import { better, type Ranking, rankByCost, rankBySize, rankedOf, safest } from './rank.ts';
-import { isStoppedToo, largestTooSmall, type TooSmall } from './smaller.ts';
+import { isStoppedToo, largestTooSmall, smallestOf, type TooSmall } from './smaller.ts';
 import type { Stop } from './stops.ts';
 
 export interface Search {
@@ -32,12 +33,20 @@ export function search(ledger: Ledger, machines: readonly MachineSpec[], counts:
   return new Hunt(ledger, machines, counts, all).run();
 }
 
+interface OnMachine {
+  readonly begun: Begun;
+  readonly probed: Probed;
+}
+
 class Hunt {
   readonly #tried: Tried[] = [];
   readonly #floors = new Floors();
   readonly #machines: readonly MachineSpec[];
   readonly #ranking: Ranking;
+  /** What all trials begin from. */
+  readonly #root: Trial;
   readonly #laidOut = new Map<number, Begun>();
+  readonly #onMachine = new Map<string, OnMachine>();
   /** For each count of cavities the largest machine that is too small for it, if one is known. */
   readonly #tooSmall = new Map<number, TooSmall | undefined>();
   /** Pressure in MPa that the class of the part asks for; not known before the first trial. */
@@ -45,11 +54,12 @@ class Hunt {
   #best: Tried | undefined;
 
   constructor(
-    private readonly ledger: Ledger,
+    ledger: Ledger,
     machines: readonly MachineSpec[],
     private readonly counts: readonly number[],
     private readonly all: boolean,
   ) {
+    this.#root = new Trial(ledger);
     this.#machines = [...machines].sort((a, b) => a.lockingForce.value - b.lockingForce.value || (a.id < b.id ? -1 : 1));
     const byCost = ledger.plant.prices !== undefined && machines.some(({ hourlyRate }) => hourlyRate !== undefined);
     this.#ranking = byCost ? rankByCost(ledger) : rankBySize(counts, this.#machines);
@@ -94,9 +104,21 @@ class Hunt {
   #begin(cavities: number): Begun {
     const known = this.#laidOut.get(cavities);
     if (known !== undefined) return known;
-    const begun = layOut(this.ledger, cavities);
+    const begun = layOut(this.#root, cavities);
     this.#laidOut.set(cavities, begun);
     return begun;
+  }
+
+  /** A count of cavities on a machine with its smallest plunger, which is both looked at to find what is too small and tried. */
+  #smallestOn(cavities: number, machine: MachineSpec): OnMachine {
+    const key = `${cavities} ${machine.id}`;
+    let known = this.#onMachine.get(key);
+    if (known === undefined) {
+      const begun = onMachine(this.#begin(cavities), machine);
+      known = { begun, probed: probe(begun, { cavities, machine, plunger: smallestOf(machine) }) };
+      this.#onMachine.set(key, known);
+    }
+    return known;
   }
 
   /** The plungers of a machine from the smallest up, until a limit stops them that only a larger machine eases. */
@@ -104,42 +126,60 @@ class Hunt {
     const plungers = [...machine.plungers].sort((a, b) => a.value - b.value);
     const pair = { cavities, machine };
     const [smallest] = plungers;
-    if (smallest !== undefined && this.#isTooDear(pair, floor, [])) {
-      this.#tried.push({ candidate: { ...pair, plunger: smallest }, trial: this.#begin(cavities).trial, reached: 'begin', waived: [], floor });
+    if (smallest === undefined) return;
+    if (this.#isTooDear(pair, floor, [])) {
+      this.#tried.push({ candidate: { ...pair, plunger: smallest }, reached: 'begin', waived: [], floor });
       return;
     }
     const larger = this.#largerThatFails(cavities, machine);
-    if (larger !== undefined && smallest !== undefined) {
+    if (larger !== undefined) {
       this.#tried.push({ ...larger, candidate: { ...pair, plunger: smallest }, inferred: true });
       return;
     }
-    const begun = onMachine(this.#begin(cavities), machine);
+    const { begun, probed } = this.#smallestOn(cavities, machine);
     for (const plunger of plungers) {
-      const entry = evaluate(begun, { ...pair, plunger }, (trial, waived) => {
+      const entry = evaluate(plunger === smallest ? probed : probe(begun, { ...pair, plunger }), (trial, waived) => {
         const least = this.#floors.ofTrial(pair, trial);
         return this.#isTooDear(pair, least, waived) ? least : undefined;
       });
-      this.#tried.push(entry);
-      this.#wanted = entry.trial.maybe('clamp.pressure')?.value ?? this.#wanted;
-      if (entry.reached === 'done') this.#take(entry);
+      this.#learn(entry);
+      this.#take(this.#letGo(entry));
       if (entry.stop?.eases === 'machine') break;
       // A larger plunger has a larger biscuit and presses less, and eases no warning but those that say so.
       const remaining = entry.waived.filter(({ eases }) => eases !== 'plunger');
       if (entry.floor !== undefined && this.#isTooDear(pair, entry.floor, remaining)) break;
     }
+    this.#onMachine.delete(`${cavities} ${machine.id}`);
   }
 
   /** What stopped a larger machine and so stops this one too. */
   #largerThatFails(cavities: number, machine: MachineSpec): Tried | undefined {
     if (this.all) return undefined;
-    if (!this.#tooSmall.has(cavities)) this.#tooSmall.set(cavities, largestTooSmall(this.#begin(cavities), cavities, this.#machines));
+    if (!this.#tooSmall.has(cavities))
+      this.#tooSmall.set(
+        cavities,
+        largestTooSmall(this.#machines, (one) => this.#smallestOn(cavities, one).probed),
+      );
     const known = this.#tooSmall.get(cavities);
     return known !== undefined && isStoppedToo(machine, known) ? known.entry : undefined;
   }
 
+  #learn({ trial, reached }: Tried): void {
+    if (trial === undefined) return;
+    this.#wanted = trial.maybe('clamp.pressure')?.value ?? this.#wanted;
+    if (reached === 'done' && this.#ranking.byCost) this.#floors.learn(trial);
+  }
+
+  /** More is asked only of what a limit stopped, and only where nothing fits; the hundreds of values of all others may go. */
+  #letGo(entry: Tried): Tried {
+    if (this.all || (entry.stop !== undefined && this.#best === undefined)) return entry;
+    const { trial, ...rest } = entry;
+    return rest;
+  }
+
   #take(entry: Tried): void {
-    if (this.#ranking.byCost) this.#floors.learn(entry.trial);
-    if (this.#best === undefined || better(this.#ranking, entry, this.#best) < 0) this.#best = entry;
+    this.#tried.push(entry);
+    if (entry.reached === 'done' && (this.#best === undefined || better(this.#ranking, entry, this.#best) < 0)) this.#best = entry;
   }
 
   /** Whether what costs so much at least and breaks so many warnings can be neither the best nor as good. */

@@ -1,5 +1,5 @@
 import type { MachineSpec } from '../../../spec/index.ts';
-import { type Begun, onMachine, probe, type Tried } from './evaluate.ts';
+import type { Probed } from './evaluate.ts';
 
 // A machine that is no better than another one in any measure of its clamp is stopped by what stopped that one. Most machines of a plant are
 // far too small for a die, so this saves most of the trials.
@@ -9,24 +9,23 @@ const MEASURES = ['lockingForce', 'tieBarX', 'tieBarY', 'openingStroke', 'dieHei
 
 /** A machine that a limit of the clamp stopped with its smallest plunger, for one count of cavities. */
 export interface TooSmall {
-  readonly entry: Tried;
+  readonly entry: Probed;
   /** By how much the limit was missed, as a share. */
   readonly miss: number;
 }
 
 /**
  * The largest machine that is too small for a count of cavities, found by halving the list; undefined when none is, or where what
- * stopped it cannot be measured. `bySize` is sorted by locking force.
+ * stopped it cannot be measured. `bySize` is sorted by locking force; `probed` gives a machine with its smallest plunger.
  */
-export function largestTooSmall(laidOut: Begun, cavities: number, bySize: readonly MachineSpec[]): TooSmall | undefined {
+export function largestTooSmall(bySize: readonly MachineSpec[], probed: (machine: MachineSpec) => Probed): TooSmall | undefined {
   let found: TooSmall | undefined;
   let [low, high] = [0, bySize.length];
   while (low < high) {
     const middle = Math.floor((low + high) / 2);
-    const machine = bySize[middle] as MachineSpec;
-    const entry = probe(onMachine(laidOut, machine), { cavities, machine, plunger: smallestOf(machine) });
-    const miss = entry?.stop?.eases === 'machine' ? entry.stop.miss : undefined;
-    if (entry !== undefined && miss !== undefined) {
+    const entry = probed(bySize[middle] as MachineSpec);
+    const miss = entry.stop?.eases === 'machine' ? entry.stop.miss : undefined;
+    if (miss !== undefined) {
       found = { entry, miss };
       low = middle + 1;
     } else high = middle;
