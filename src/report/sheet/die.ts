@@ -153,6 +153,8 @@ export const DIE_LINES: readonly Line[] = [
       { id: 'machine.plunger', label: 'plunger' },
       { id: 'sleeve.biscuit-thickness', label: 'biscuit' },
       { id: 'pot.nozzle-diameter', label: 'nozzle bore at least' },
+      { id: 'gooseneck.channel-diameter', label: 'gooseneck at least' },
+      { id: 'cooling.sprue-shell', label: 'sprue around its spreader' },
     ],
   },
   {

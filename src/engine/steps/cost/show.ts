@@ -53,7 +53,7 @@ function showBalance(ledger: Ledger): Block[] {
     ...(!sold && ledger.alloy.family === 'magnesium'
       ? [
           textBlock(
-            'Of magnesium, many plants melt again no more than clean, dry runners and rejects, and sell the rest to a refiner, as oxide and oil of the returns spoil the melt: give what they fetch (returns_sold, under prices in the plant file), and the cost reckons with it.',
+            'Of magnesium, many plants melt again no more than clean, dry runners and rejects, and sell the rest to a refiner, as oxide and oil of the returns spoil the melt: give what they bring as returns_sold under the prices of the plant file, and the cost reckons with it.',
           ),
         ]
       : []),
