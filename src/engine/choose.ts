@@ -28,6 +28,23 @@ export function choose(ledger: Ledger, tableId: string, item?: string): Decision
   const holding = ledger.explains ? rowsHolding(ledger, table, bound.values) : firstHolding(ledger, table, bound.values);
   const row = holding[0];
   if (row === undefined) throw new Missing(id);
+  const pin = pinOf(ledger, tableId, item);
+  if (pin === undefined && !ledger.explains) {
+    // What is tried is judged by the word alone.
+    const word: Decision = {
+      id,
+      title: table.title,
+      kind: 'choice',
+      value: row.choose,
+      because: row.because,
+      status: row.status,
+      source: row.source,
+      parents: [],
+      alternatives: [],
+    };
+    ledger.record(word);
+    return word;
+  }
   const parents = bound.numbers;
   const common = {
     id,
@@ -43,7 +60,6 @@ export function choose(ledger: Ledger, tableId: string, item?: string): Decision
   const because = table.house === undefined ? row.because : `${row.because} (house rules: ${table.house})`;
   let decision: Decision = { ...common, kind: 'choice', value: row.choose, because, alternatives };
 
-  const pin = pinOf(ledger, tableId, item);
   if (pin !== undefined) {
     ledger.usedPins.add(pin.id);
     const words = wordsOf(table);

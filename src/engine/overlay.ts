@@ -9,11 +9,12 @@ export class Overlay<V> extends Map<string, V> {
   constructor(below: ReadonlyMap<string, V>) {
     super();
     this.below = below instanceof Overlay ? below.below : below;
-    if (below instanceof Overlay) below.copyOwn(this);
+    copyOwn(below, this);
   }
 
-  private copyOwn(to: Map<string, V>): void {
-    for (const [key, value] of super.entries()) to.set(key, value);
+  /** What was set here. */
+  own(): MapIterator<[string, V]> {
+    return super.entries();
   }
 
   override get(key: string): V | undefined {
@@ -50,4 +51,9 @@ export class Overlay<V> extends Map<string, V> {
   override forEach(visit: (value: V, key: string, map: Map<string, V>) => void): void {
     for (const [key, value] of this.entries()) visit(value, key, this);
   }
+}
+
+/** Sets elsewhere what was set in an overlay, and nothing of a map that lies over no other. */
+export function copyOwn<V>(from: ReadonlyMap<string, V>, to: Map<string, V>): void {
+  if (from instanceof Overlay) for (const [key, value] of (from as Overlay<V>).own()) to.set(key, value);
 }

@@ -8,11 +8,18 @@ import type { Unit } from '../kernel/units.ts';
  */
 export function sumOf<U extends Unit>(id: string, title: string, unit: U, terms: readonly Traced<U>[], times?: Traced<'1'>): Traced<U> {
   const formula = formulaOf(id, title, unit, terms.length, times !== undefined);
-  const numbers = Object.fromEntries([
-    ...terms.map((term, index) => [`term_${index + 1}`, term.value]),
-    ...(times === undefined ? [] : [['times', times.value]]),
-  ]);
+  const numbers: Record<string, number> = {};
+  for (let i = 0; i < terms.length; i += 1) numbers[nameOf(i)] = (terms[i] as Traced<U>).value;
+  if (times !== undefined) numbers['times'] = times.value;
   return Traced.formula(id, formula.compute(numbers), formula, times === undefined ? terms : [...terms, times], 'inside', { numbers });
+}
+
+const names: string[] = [];
+
+/** The name of a term by its place; made once, since castings of a plan have hundreds of sums. */
+function nameOf(index: number): string {
+  names[index] ??= `term_${index + 1}`;
+  return names[index];
 }
 
 const made = new Map<string, Formula<FormulaInputs, Unit>>();
@@ -33,8 +40,7 @@ const MOST = 500;
 function make<U extends Unit>(id: string, title: string, unit: U, terms: number, times: boolean): Formula<FormulaInputs, U> {
   const inputs: Record<string, FormulaInput> = {};
   const symbols = Array.from({ length: terms }, (_, i) => `x_${i + 1}`);
-  for (const [i, symbol] of symbols.entries())
-    inputs[`term_${i + 1}`] = { symbol, unit, meaning: 'term', range: [0, Number.MAX_VALUE], domain: 'not-negative' };
+  for (const [i, symbol] of symbols.entries()) inputs[nameOf(i)] = { symbol, unit, meaning: 'term', range: [0, Number.MAX_VALUE], domain: 'not-negative' };
   if (times) inputs['times'] = { symbol: 'n', unit: '1', meaning: 'count', range: [1, 1e6] };
   const added = symbols.join(' + ');
   return {
@@ -48,6 +54,6 @@ function make<U extends Unit>(id: string, title: string, unit: U, terms: number,
     source: [],
     status: 'derived',
     accuracy: 'exact',
-    compute: (x) => symbols.reduce((sum, _, i) => sum + (x[`term_${i + 1}`] as number), 0) * (x['times'] ?? 1),
+    compute: (x) => symbols.reduce((sum, _, i) => sum + (x[nameOf(i)] as number), 0) * (x['times'] ?? 1),
   };
 }

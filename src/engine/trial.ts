@@ -3,7 +3,7 @@ import { type Formula, type FormulaInputs, fillIn } from '../kernel/formula.ts';
 import type { Place } from '../kernel/place.ts';
 import { Traced } from '../kernel/traced.ts';
 import type { Unit } from '../kernel/units.ts';
-import { type AxisValue, readTable } from '../rulebook/lookup.ts';
+import { type AxisValue, readNumber } from '../rulebook/lookup.ts';
 import { Ledger } from './ledger.ts';
 import type { Decision } from './plan.ts';
 import { fullId, type TextId, type UnitOf, type ValueId, wordOf } from './vocabulary/index.ts';
@@ -19,8 +19,8 @@ interface Filed {
  * recorded and nothing is reported, which takes a third of the time. What a search chooses is worked out again on a real ledger.
  */
 export class Trial extends Ledger {
-  /** Table figures read so far, for all forks of a trial. */
-  readonly #read: Map<string, number>;
+  /** What tables that are asked for words alone have given or refused so far, for all forks of a trial. */
+  readonly #read: Map<string, number | Refusal>;
   override readonly explains = false;
   /** What work of a key has filed, for all forks of a trial. */
   readonly #filed: Map<string, Filed>;
@@ -37,11 +37,11 @@ export class Trial extends Ledger {
     return new Trial(this);
   }
 
+  /** That nothing is filed twice is seen to by the ledger of the plan. */
   override put<U extends Unit>(traced: Traced<U>): Traced<U> {
-    if (this.values.has(traced.id)) throw new TypeError(`${traced.id} is filed twice`);
-    const pins = this.part.pinned;
-    const pinned = pins.size > 0 && pins.has(traced.id) ? this.pinnedValue(traced.id, traced.unit, traced) : undefined;
-    const kept = pinned ?? (this.given.settled?.get(traced.id) as unknown as Traced<U> | undefined) ?? traced;
+    const { part, settled } = this.given;
+    const pinned = part.pinned.size > 0 && part.pinned.has(traced.id) ? this.pinnedValue(traced.id, traced.unit, traced) : undefined;
+    const kept = pinned ?? (settled?.get(traced.id) as unknown as Traced<U> | undefined) ?? traced;
     this.values.set(kept.id, kept);
     this.filedItems.note(kept.id);
     this.#noting?.values.push(kept);
@@ -97,22 +97,41 @@ export class Trial extends Ledger {
     const word = wordOf(id);
     if (word === undefined || 'text' in word) throw new TypeError(`${id} is not in the vocabulary`);
     const unit = word.unit as UnitOf<K>;
-    let key = `${tableId} ${column} ${unit}`;
-    for (const name in axes) {
-      const at = axes[name] as AxisValue;
-      key += typeof at === 'string' ? ` ${at}` : ` ${at.value} ${at.unit}`;
-    }
-    let value = this.#read.get(key);
-    if (value === undefined) {
+    return this.put(Traced.trial(fullId(id, item), this.#number(tableId, column, axes, unit), unit));
+  }
+
+  #number(tableId: string, column: string, axes: Readonly<Record<string, AxisValue>>, unit: Unit): number {
+    const read = (): number => {
       const table = this.rulebook.tables[tableId];
       if (table === undefined) throw new TypeError(`no table ${tableId}`);
-      value = readTable(table, column, axes, fullId(id, item), unit).result.value;
-      this.#read.set(key, value);
+      return readNumber(table, column, axes, unit);
+    };
+    let key = `${tableId} ${column} ${unit}`;
+    for (const name in axes) {
+      const at = axes[name];
+      // A number seldom comes twice.
+      if (typeof at !== 'string') return read();
+      key += ` ${at}`;
     }
-    return this.put(Traced.trial(fullId(id, item), value, unit));
+    let known = this.#read.get(key);
+    if (known === undefined) {
+      known = numberOrRefusal(read);
+      this.#read.set(key, known);
+    }
+    if (typeof known !== 'number') throw known;
+    return known;
   }
 
   override leaveUnchecked(): void {
     // A trial reports nothing.
+  }
+}
+
+function numberOrRefusal(read: () => number): number | Refusal {
+  try {
+    return read();
+  } catch (error) {
+    if (error instanceof Refusal) return error;
+    throw error;
   }
 }

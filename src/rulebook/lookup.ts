@@ -12,15 +12,42 @@ export interface Reading<U extends Unit> {
   readonly warnings: readonly string[];
 }
 
+/** A figure as a table has it, or as it lies between two of them. */
+interface Found {
+  readonly figure: Figure;
+  /** In which the column is written. */
+  readonly unit: Unit;
+  readonly verdict: RangeVerdict;
+  readonly warnings: readonly string[];
+}
+
 /**
  * Reads one column of a table at the given axes and files the figure under `id`.
  * @throws Refusal when the table has no figure there, or an axis value lies outside and the table refuses.
  */
 export function readTable<U extends Unit>(table: Table, column: string, axes: Readonly<Record<string, AxisValue>>, id: string, unit: U): Reading<U> {
+  const { figure, unit: written, verdict, warnings } = find(table, column, axes);
+  const result = Traced.table(id, convert(figure.value, written, unit), unit, {
+    table: table.id,
+    source: figure.source,
+    status: figure.status,
+    parents: parentsOf(axes),
+    range: verdict,
+    note: withHouse(figure.note, table.house),
+  });
+  return { result, warnings };
+}
+
+/** The number that `readTable` gives, without where it comes from. */
+export function readNumber(table: Table, column: string, axes: Readonly<Record<string, AxisValue>>, unit: Unit): number {
+  const { figure, unit: written } = find(table, column, axes);
+  return convert(figure.value, written, unit);
+}
+
+function find(table: Table, column: string, axes: Readonly<Record<string, AxisValue>>): Found {
   const gives = table.gives.find((candidate) => candidate.name === column);
   if (gives === undefined) throw new TypeError(`table ${table.id} has no column ${column}`);
-  const parents = Object.values(axes).filter((value): value is Traced => value instanceof Traced);
-  const warnings: string[] = [];
+  const { unit } = gives;
   let rows: readonly TableRow[] = table.rows;
   for (const axis of table.axes) {
     if (axis.kind !== 'word') continue;
@@ -28,38 +55,27 @@ export function readTable<U extends Unit>(table: Table, column: string, axes: Re
     if (typeof wanted !== 'string') throw new TypeError(`table ${table.id}: axis ${axis.name} needs a word`);
     rows = rows.filter((row) => row.at[axis.name] === wanted);
   }
-  let verdict: RangeVerdict = 'inside';
+  const warnings: string[] = [];
   for (const axis of table.axes) {
     if (axis.kind !== 'number' || axis.reading !== 'up-to') continue;
-    const picked = pickStep(table, axis, rows, numberOn(table, axis, axes), parents);
+    const picked = pickStep(table, axis, rows, numberOn(table, axis, axes), axes);
     rows = picked.rows;
-    if (picked.warning !== undefined) {
-      warnings.push(picked.warning);
-      verdict = 'clamped';
-    }
+    if (picked.warning !== undefined) warnings.push(picked.warning);
   }
+  const verdict: RangeVerdict = warnings.length > 0 ? 'clamped' : 'inside';
+  const filled = rows.filter((row) => row.cells[column] != null);
+  const [first] = filled;
+  if (first === undefined) throw noFigure(table, column, axes);
   const linear = table.axes.find((axis): axis is Axis & { kind: 'number' } => axis.kind === 'number' && axis.reading === 'linear');
-  const figures = rows.map((row) => ({ row, figure: row.cells[column] })).filter((entry): entry is { row: TableRow; figure: Figure } => entry.figure != null);
-  if (figures.length === 0) throw noFigure(table, column, axes, parents);
-  let figure: Figure;
-  if (linear === undefined) figure = (figures[0] as { figure: Figure }).figure;
-  else {
-    const read = interpolate(table, linear, figures, numberOn(table, linear, axes), parents);
-    figure = read.figure;
-    if (read.verdict !== 'inside') {
-      verdict = read.verdict;
-      warnings.push(read.warning as string);
-    }
-  }
-  const result = Traced.table(id, convert(figure.value, gives.unit, unit), unit, {
-    table: table.id,
-    source: figure.source,
-    status: figure.status,
-    parents,
-    range: verdict,
-    note: withHouse(figure.note, table.house),
-  });
-  return { result, warnings };
+  if (linear === undefined) return { figure: first.cells[column] as Figure, unit, verdict, warnings };
+  const read = interpolate(table, linear, filled, column, axes);
+  return read.verdict === 'inside'
+    ? { figure: read.figure, unit, verdict, warnings }
+    : { figure: read.figure, unit, verdict: read.verdict, warnings: [...warnings, read.warning as string] };
+}
+
+function parentsOf(axes: Readonly<Record<string, AxisValue>>): Traced[] {
+  return Object.values(axes).filter((value): value is Traced => value instanceof Traced);
 }
 
 /** A figure of a house table says so wherever it is printed. */
@@ -73,43 +89,54 @@ function numberOn(table: Table, axis: Axis & { kind: 'number' }, axes: Readonly<
   return convert(wanted.value, wanted.unit, axis.unit);
 }
 
+/** The rows of the least bound that the value does not exceed. */
 function pickStep(
   table: Table,
   axis: Axis & { kind: 'number' },
   rows: readonly TableRow[],
   value: number,
-  parents: readonly Traced[],
-): { rows: TableRow[]; warning?: string } {
-  const bounds = [...new Set(rows.map((row) => row.at[axis.name] as number))].sort((a, b) => a - b);
-  const bound = bounds.find((candidate) => value <= candidate);
-  if (bound !== undefined) return { rows: rows.filter((row) => row.at[axis.name] === bound) };
-  const last = bounds[bounds.length - 1];
-  if (last === undefined) return { rows: [] };
+  axes: Readonly<Record<string, AxisValue>>,
+): { rows: readonly TableRow[]; warning?: string } {
+  let [bound, last] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const row of rows) {
+    const at = row.at[axis.name] as number;
+    if (value <= at && at < bound) bound = at;
+    if (at > last) last = at;
+  }
+  if (rows.length === 0) return { rows };
+  const beyond = bound === Number.POSITIVE_INFINITY;
+  const picked = rows.filter((row) => row.at[axis.name] === (beyond ? last : bound));
+  if (!beyond) return { rows: picked };
   const sentence = `${axis.name} ${formatNumber(value)} ${axis.unit} lies above ${formatNumber(last)} ${axis.unit}, the end of table ${table.id}`;
-  if (axis.outside === 'refuse')
-    throw new Refusal(`range/${table.id}`, sentence, 'no published figure: decide it with the die caster and pin the value', parents);
-  return { rows: rows.filter((row) => row.at[axis.name] === last), warning: `${sentence}; its last row was used` };
+  if (axis.outside === 'refuse') throw outsideTable(table, sentence, axes);
+  return { rows: picked, warning: `${sentence}; its last row was used` };
+}
+
+function outsideTable(table: Table, sentence: string, axes: Readonly<Record<string, AxisValue>>): Refusal {
+  return new Refusal(`range/${table.id}`, sentence, 'no published figure: decide it with the die caster and pin the value', parentsOf(axes));
 }
 
 function interpolate(
   table: Table,
   axis: Axis & { kind: 'number' },
-  entries: readonly { row: TableRow; figure: Figure }[],
-  value: number,
-  parents: readonly Traced[],
+  rows: readonly TableRow[],
+  column: string,
+  axes: Readonly<Record<string, AxisValue>>,
 ): { figure: Figure; verdict: RangeVerdict; warning?: string } {
-  const points = entries.map(({ row, figure }) => ({ x: row.at[axis.name] as number, figure })).sort((a, b) => a.x - b.x);
+  const value = numberOn(table, axis, axes);
+  const points = rows.map((row) => ({ x: row.at[axis.name] as number, figure: row.cells[column] as Figure })).sort((a, b) => a.x - b.x);
   type Point = (typeof points)[number];
   const first = points[0] as Point;
   const last = points[points.length - 1] as Point;
   const outside = value < first.x || value > last.x;
-  const sentence = `${axis.name} ${formatNumber(value)} ${axis.unit} lies outside ${formatNumber(first.x)} to ${formatNumber(last.x)} ${axis.unit}, the range of table ${table.id}`;
-  if (outside && axis.outside === 'refuse')
-    throw new Refusal(`range/${table.id}`, sentence, 'no published figure: decide it with the die caster and pin the value', parents);
+  const sentence = (): string =>
+    `${axis.name} ${formatNumber(value)} ${axis.unit} lies outside ${formatNumber(first.x)} to ${formatNumber(last.x)} ${axis.unit}, the range of table ${table.id}`;
+  if (outside && axis.outside === 'refuse') throw outsideTable(table, sentence(), axes);
   if (outside && axis.outside === 'clamp') {
-    return { figure: value < first.x ? first.figure : last.figure, verdict: 'clamped', warning: `${sentence}; the figure at its end was used` };
+    return { figure: value < first.x ? first.figure : last.figure, verdict: 'clamped', warning: `${sentence()}; the figure at its end was used` };
   }
-  const upper = Math.max(1, points.findIndex((point) => point.x >= value) === -1 ? points.length - 1 : points.findIndex((point) => point.x >= value));
+  const above = points.findIndex((point) => point.x >= value);
+  const upper = Math.max(1, above === -1 ? points.length - 1 : above);
   const a = points[Math.min(upper, points.length - 1) - 1] ?? first;
   const b = points[Math.min(upper, points.length - 1)] ?? first;
   const share = b.x === a.x ? 0 : (value - a.x) / (b.x - a.x);
@@ -118,18 +145,23 @@ function interpolate(
   const figure: Figure = {
     value: a.figure.value + share * (b.figure.value - a.figure.value),
     status: weakest(a.figure.status, b.figure.status),
-    source: mergeSources(a.figure.source, b.figure.source),
-    note: `interpolated between ${formatNumber(a.x)} and ${formatNumber(b.x)} ${axis.unit}`,
+    // Who wants the number alone asks for neither.
+    get source() {
+      return mergeSources(a.figure.source, b.figure.source);
+    },
+    get note() {
+      return `interpolated between ${formatNumber(a.x)} and ${formatNumber(b.x)} ${axis.unit}`;
+    },
   };
-  return outside ? { figure, verdict: 'extrapolated', warning: `${sentence}; the figure is an extrapolation` } : { figure, verdict: 'inside' };
+  return outside ? { figure, verdict: 'extrapolated', warning: `${sentence()}; the figure is an extrapolation` } : { figure, verdict: 'inside' };
 }
 
-function noFigure(table: Table, column: string, axes: Readonly<Record<string, AxisValue>>, parents: readonly Traced[]): Refusal {
+function noFigure(table: Table, column: string, axes: Readonly<Record<string, AxisValue>>): Refusal {
   const where = Object.entries(axes).map(([name, value]) => `${name} ${value instanceof Traced ? `${formatNumber(value.value)} ${value.unit}` : value}`);
   return new Refusal(
     `table/no-figure`,
     `table ${table.id} has no ${column} for ${where.join(', ')}`,
     'decide it with the die caster and pin the value',
-    parents,
+    parentsOf(axes),
   );
 }

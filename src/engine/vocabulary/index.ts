@@ -71,10 +71,9 @@ export type UnitOf<K extends ValueId> = Words[K] extends NumberWord<infer U> ? U
 
 /** `hole.diameter[H1]` is the value of an item; its word is `hole.diameter`. */
 export function wordOf(id: string): Word | undefined {
-  const bracket = id.endsWith(']') ? id.indexOf('[') : -1;
-  const plain = bracket < 0 ? id : id.slice(0, bracket);
-  return Object.hasOwn(VOCABULARY, plain) ? (VOCABULARY as Readonly<Record<string, Word>>)[plain] : undefined;
+  return WORDS.get(id) ?? (id.endsWith(']') ? WORDS.get(id.slice(0, id.indexOf('['))) : undefined);
 }
+const WORDS: ReadonlyMap<string, Word> = new Map(Object.entries(VOCABULARY));
 
 /** `id` for a value of the whole plan, `id[item]` for a value of an item. */
 export function fullId(id: string, item?: string): string {

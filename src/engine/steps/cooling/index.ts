@@ -1,3 +1,4 @@
+import { adopt } from '../../adopt.ts';
 import { choose } from '../../choose.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Step } from '../../step.ts';
@@ -19,17 +20,18 @@ export const coolingStep: Step = {
   title: 'Cooling of the die',
   work: (ledger) => {
     ledger.attempt('cooling.surface', 'Mean temperature of the die surface', () => fileSurface(ledger));
-    const trial = ledger.fork();
-    workLines(trial, 'usual');
-    workLines(ledger, isShort(trial) ? 'close' : 'usual');
+    const usual = ledger.fork();
+    workLines(usual, 'usual');
+    if (isShort(usual)) workLines(ledger, 'close');
+    else adopt(ledger, usual);
     ledger.attempt('cooling.core', 'Cooling of the cores', () => fileCores(ledger));
   },
   show: (ledger: Ledger) => show(ledger),
 };
 
 /** Whether the lines make the machine wait; what cannot be said is no reason to lay them closer. */
-function isShort(trial: Ledger): boolean {
-  const [least, elements] = [trial.maybe('cooling.cycle-least'), trial.maybe('cycle.elements-time')];
+function isShort(lines: Ledger): boolean {
+  const [least, elements] = [lines.maybe('cooling.cycle-least'), lines.maybe('cycle.elements-time')];
   return least !== undefined && elements !== undefined && least.value > elements.value;
 }
 

@@ -21,8 +21,7 @@ import { squeezeStep } from '../squeeze.ts';
 import { ventStep } from '../vent.ts';
 import { type Candidate, fileCavities, fileMachine, filePlunger } from './candidate.ts';
 import { workLayout } from './layout.ts';
-import { workMargin } from './margin.ts';
-import { drivesGates } from './rank.ts';
+import { drivesGates, workMargin } from './margin.ts';
 import { brokenAt, type Stage, Stop } from './stops.ts';
 
 /** The steps after the shot that cost and the limits of machine and die hang on. */

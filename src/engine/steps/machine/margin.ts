@@ -3,6 +3,9 @@ import { reserveClamp, reserveFill, reserveSpeed, reserveStroke, reserveWindow }
 import type { Ledger } from '../../ledger.ts';
 import type { Step } from '../../step.ts';
 
+/** All that a machine gives, in %, with room for rounding; as the limits of `pq2` have it. */
+const WHOLE = 100.0001;
+
 /** What is left of each bound that the machine and its plunger set, and the least of it: of two machines that cost the same, the one with more is taken. */
 export function workMargin(ledger: Ledger): void {
   const attempt = ledger.attempt.bind(ledger);
@@ -34,3 +37,8 @@ export function workMargin(ledger: Ledger): void {
 
 /** Shown with the machine. */
 export const machineMarginStep: Step = { id: 'machine-margin', title: 'Reserves of the machine', work: workMargin, show: () => [] };
+
+/** Whether the machine has the pressure for the gates as they are planned; one that is not judged has no gates to judge. */
+export function drivesGates(trial: Ledger): boolean {
+  return (trial.maybe('pq2.machine-use')?.value ?? 0) <= WHOLE;
+}

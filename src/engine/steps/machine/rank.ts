@@ -5,9 +5,6 @@ import type { Candidate } from './candidate.ts';
 import type { Tried } from './evaluate.ts';
 import type { Stop } from './stops.ts';
 
-/** All that a machine gives, in %, with room for rounding; as the limits of `pq2` have it. */
-const WHOLE = 100.0001;
-
 /** What of a candidate its rank hangs on. */
 export interface Ranked {
   readonly candidate: Pick<Candidate, 'cavities' | 'machine'>;
@@ -81,9 +78,4 @@ function mostInReserve(ranking: Ranking, among: readonly Tried[], first: Tried):
     const more = (b.margin ?? 0) - (a.margin ?? 0);
     return more > 1e-9 || (more > -1e-9 && better(ranking, b, a) < 0) ? b : a;
   }, first);
-}
-
-/** Whether the machine has the pressure for the gates as they are planned; one that is not judged has no gates to judge. */
-export function drivesGates(trial: Ledger): boolean {
-  return (trial.maybe('pq2.machine-use')?.value ?? 0) <= WHOLE;
 }
