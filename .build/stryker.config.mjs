@@ -18,7 +18,7 @@ export default {
   mutator: { excludedMutations: ['StringLiteral'] },
   disableTypeChecks: false,
   // A copy without what no fast test reads; node_modules is linked.
-  ignorePatterns: ['/dist', '/examples/**/*.svg', '/.stryker', '/.github', '/.ci', '/tests/bench', '/tests/cli'],
+  ignorePatterns: ['/dist', '/examples/**/*.svg', '/.stryker', '/.github', '/.ci', '/tests/bench'],
   symlinkNodeModules: true,
   tempDirName: '.stryker/sandbox',
   incremental: true,

@@ -156,7 +156,7 @@ export function readQuantity(text: string, dimension: Dimension, bare?: Unit): P
   const value = Number(match[1]);
   if (!Number.isFinite(value)) return fail('not-finite', `"${trimmed}" is not a finite number`);
   const spelling = trimmed.slice((match[1] as string).length).trim();
-  if (/^[/\d]/.test(spelling) && spelling !== '1' && !/^1\//.test(spelling)) {
+  if (/^[/\d]/.test(spelling) && spelling !== '1' && !/^1\/(?!\d)/.test(spelling)) {
     return fail('not-a-quantity', `"${trimmed}" is not one number and one unit`, 'write the number as a decimal, such as "0.5 in"');
   }
   if (spelling === '') {
