@@ -40,6 +40,8 @@ const SHOT = { ...SLEEVE, volume: 35.343, runner_volume: 7.0686 };
  * They were worked out from the words of the condition, by hand where it is more than a comparison.
  */
 export const HOLDS_AND_BREAKS: Readonly<Record<string, Points>> = {
+  // 2 cm2 are 200 mm2.
+  'a foot no smaller than the metal in it': { holds: [{ foot: 2, area: 200 }], breaks: [{ foot: 2, area: 200.001 }] },
   'thick metal that is part of the shot': noLess('mass', 'thick_mass'),
   // A hole of 10 mm is all stock with 5 mm a side.
   'less stock than half the diameter': {

@@ -124,12 +124,13 @@ const frictionLength = (4 * 0.012 * 25) / 0.22; // 5.4545
 // (Fundamentals of Die Casting Design).
 const soundSpeed = Math.sqrt(1.4 * 287.05 * 300); // 347.2 m/s
 const choked = (soundSpeed * 0.29677) / (1 + 0.2 * 0.29677 ** 2) ** 3; // 97.8 m/s
-// Thin vents would need 48.5 mm2 / 0.11 mm = 441 mm, the line has (408 - 52) / 2 = 178 mm: a chill vent, 150 m/s (worked out
-// by the same flow for a short open vent). Gas: cavity, overflows, runner; the air of the sleeve has left in the slow shot.
-const gas = 228 + overflow + runnerVolume; // 256.3 cm3
-const plainArea = (gas * 1000) / (choked * planned); // 48.5 mm2
+// Thin vents would need 45.3 mm2 / 0.11 mm = 412 mm, the line has (408 - 52) / 2 = 178 mm: a chill vent, 150 m/s (worked out
+// by the same flow for a short open vent). Gas: cavity and overflows; the air of the sleeve has left in the slow shot, that of the
+// runner before the metal is at the gate.
+const gas = 228 + overflow; // 239.4 cm3
+const plainArea = (gas * 1000) / (choked * planned); // 45.3 mm2
 // Tight parts get 1.4 times the choked area (practice).
-const ventArea = (1.4 * gas * 1000) / (150 * planned); // 44.3 mm2
+const ventArea = (1.4 * gas * 1000) / (150 * planned); // 41.4 mm2
 
 export const BRAKE_VALVE_BODY: readonly Hand[] = [
   line('part.mass', mass, 'kg'),
