@@ -205,21 +205,22 @@ export async function renderFigures(plan: Plan): Promise<RenderedFigure[]> {
 
 /** What an id means: formula, limit, choice, table, alloy, source, value, finding code; or the ids that are near to it. */
 export function explain(rulebook: Rulebook, id: string): { readonly text: string } | { readonly near: readonly string[] } {
-  const codes = findingCodes();
+  // A map, for a word of the user's may be one that every object knows, such as "constructor".
+  const codes = new Map(Object.entries(findingCodes()));
   const entries = findEntries(rulebook, id);
   const range = id.startsWith('range/') ? findEntries(rulebook, id.slice('range/'.length)) : [];
   // A quantity is read in the same way for a file and for `calc`.
   const meaning =
-    codes[id] ??
-    codes[id.replace(/^(calc|rules)\//, 'spec/')] ??
-    (range.length > 0 ? codes['range/…'] : undefined) ??
-    (isPlantLimit(id) ? codes['house/…'] : undefined);
+    codes.get(id) ??
+    codes.get(id.replace(/^(calc|rules)\//, 'spec/')) ??
+    (range.length > 0 ? codes.get('range/…') : undefined) ??
+    (isPlantLimit(id) ? codes.get('house/…') : undefined);
   const parts = [
     ...(entries.length === 0 ? [] : [entriesText(entries, rulebook.changes)]),
     ...(meaning === undefined ? [] : [codeText(id, meaning)]),
     ...(range.length === 0 ? [] : [entriesText(range, rulebook.changes)]),
   ];
-  return parts.length === 0 ? { near: nearIds(rulebook, id, Object.keys(codes)) } : { text: parts.join('\n') };
+  return parts.length === 0 ? { near: nearIds(rulebook, id, [...codes.keys()]) } : { text: parts.join('\n') };
 }
 
 /** What an id comes to in a plan: the derivation of a value, a decision, how a limit came out; undefined when it holds nothing of it. */

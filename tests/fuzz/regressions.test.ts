@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { stalePlan } from '../../src/engine/check/stale.ts';
 import { findingsText, houseRulebook, loadRulebook, planPart, type Rulebook } from '../../src/index.ts';
 import { runHere } from '../cli/run-here.ts';
 import { cpuTime } from '../cpu-time.ts';
@@ -76,4 +77,18 @@ test('a hundred findings on one line of half a million characters are shown at o
   const printed = findingsText(diagnostics);
   expect(cpuTime() - start).toBeLessThan(1000);
   for (const line of printed.split('\n')) expect(line.length).toBeLessThan(300);
+});
+
+test.each(['constructor', 'toString', '__proto__', 'hasOwnProperty'])('"%s" is no code of a finding, though every object knows it', async (word) => {
+  const { code, out, err } = await runHere(['explain', word]);
+  expect([code, out, err.includes('cli/unknown-id')]).toEqual([2, '', true]);
+});
+
+test('a unit of a committed plan that a terminal would act on is named in what differs', async () => {
+  const { plan } = planPart({ part: { name: 'a.part.yaml', text: PART }, rulebook, version });
+  if (plan === undefined) throw new Error('no plan');
+  const value = { value: 1, unit: '\u001b[31mred\u0007' };
+  const finding = stalePlan({ name: 'plan.json', text: '{}' }, [{ kind: 'value', id: 'clamp.use', before: value, after: { value: 2, unit: '%' } }], 'plan');
+  soundFindings(finding === undefined ? [] : [finding]);
+  expect(finding?.message).toContain('<U+001B>[31mred<U+0007>');
 });

@@ -89,7 +89,7 @@ function moved({ id, before, after }: Exclude<Difference, { readonly kind: 'find
 
 function figure(compared: Compared | undefined): string {
   if (compared === undefined) return '';
-  return typeof compared === 'string' ? printable(compared) : formatQuantity(compared.value, compared.unit as Unit);
+  return typeof compared === 'string' ? printable(compared) : formatQuantity(compared.value, printable(compared.unit) as Unit);
 }
 
 function exact({ value, unit }: Exclude<Compared, string>): string {

@@ -46,10 +46,11 @@ export function layOut(castings: readonly ToPlace[], steel: number): SetLayout {
   for (const upright of waysToLie(castings)) {
     for (let rows = 1; rows <= castings.length; rows += 1) tried.push(...inRows(castings, upright, rows, steel));
   }
-  const least = (of: 0 | 1 | 2, list: readonly Tried[]): number => Math.min(...list.map(({ rank }) => rank[of]));
-  const clear = tried.filter(({ rank }) => rank[0] === least(0, tried));
-  const open = clear.filter(({ rank }) => rank[1] === least(1, clear));
-  const alike = open.filter(({ rank }) => rank[2] <= least(2, open) * ALIKE);
+  const lowest = (list: readonly Tried[], of: 0 | 1 | 2, share = 1): Tried[] => {
+    const least = list.reduce((low, { rank }) => Math.min(low, rank[of]), Number.POSITIVE_INFINITY);
+    return list.filter(({ rank }) => rank[of] <= least * share);
+  };
+  const alike = lowest(lowest(lowest(tried, 0), 1), 2, ALIKE);
   return alike.reduce((best, one) => (one.rank[3] < best.rank[3] - 1e-6 ? one : best)).layout;
 }
 
