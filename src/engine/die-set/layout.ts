@@ -33,6 +33,8 @@ interface Tried {
 const MOST_FREE = 4;
 /** Combinations of orders that are tried for one number of rows. */
 const MOST_COMBINED = 100;
+/** Castings placed for one count of rows; dies of so many small castings would take seconds. */
+const MOST_PLACED = 1600;
 /** Layouts within this share of the size of the smallest are alike: among them the pressure centre decides. */
 const ALIKE = 1.03;
 
@@ -104,7 +106,9 @@ function inRows(castings: readonly ToPlace[], upright: ReadonlySet<string>, coun
 function combined(orders: readonly (readonly (readonly ToPlace[])[])[]): (readonly ToPlace[])[][] {
   const all = orders.reduce((product, { length }) => product * length, 1);
   const most = Math.max(...orders.map(({ length }) => length));
-  if (all > MOST_COMBINED) return Array.from({ length: most }, (_, i) => orders.map((list) => list[i % list.length] as readonly ToPlace[]));
+  const castings = orders.reduce((sum, [first = []]) => sum + first.length, 0);
+  if (all > MOST_COMBINED || all * castings > MOST_PLACED)
+    return Array.from({ length: most }, (_, i) => orders.map((list) => list[i % list.length] as readonly ToPlace[]));
   return orders.reduce<(readonly ToPlace[])[][]>((lists, list) => lists.flatMap((before) => list.map((order) => [...before, order])), [[]]);
 }
 
