@@ -200,9 +200,13 @@ function structureFault(error: YAMLError, others: readonly YAMLError[], text: st
   if (code === 'BLOCK_IN_FLOW' || /^Missing ,/.test(message))
     return fault('a comma or a closing bracket is missing', 'put a comma between the entries inside { } or [ ]; a text that holds ": " stands in quotes');
   if (code === 'MULTILINE_IMPLICIT_KEY' || /^Implicit map keys/.test(message)) {
-    return text[start] === '-'
-      ? fault('the dash of a list entry needs a space after it', 'write "- " before the entry')
-      : fault('the line has no colon between a key and a value', 'write "key: value"');
+    if (text[start] !== '-') return fault('the line has no colon between a key and a value', 'write "key: value"');
+    return /\s/.test(text[start + 1] ?? '')
+      ? fault(
+          'a list entry with a dash stands where none belongs',
+          'begin the list on a new line under its key, indented; inside [ ] write entries without dashes',
+        )
+      : fault('the dash of a list entry needs a space after it', 'write "- " before the entry');
   }
   if (/^Sequence item/.test(message))
     return fault('the line neither begins a list entry nor lines up with the entry above', 'begin it with "- ", or indent it like the keys above');
