@@ -4,6 +4,7 @@ import { readLocatedYaml } from '../../../src/kernel/located-yaml.ts';
 /** Text, code, place as line:column-line:column, what is said, what to write. */
 type Case = readonly [text: string, code: string, place: string, message: string, fix: string];
 const CLOSE = (mark: string) => `add the "${mark}", and indent its lines further than the line that it opens on`;
+const TOP = (what: string) => `the file is ${what} at the top, but keys with values are wanted`;
 const CASES: readonly Case[] = [
   ['a: \u0007x\n', 'control-character', '1:4-1:5', 'the file holds the control character U+0007', 'remove it'],
   ['a: \ufffdx\n', 'not-utf8', '1:4-1:5', 'the file is not UTF-8 text: a character could not be read', 'save the file in the encoding UTF-8'],
@@ -61,6 +62,20 @@ const CASES: readonly Case[] = [
   ['a: "x"#y\n', 'yaml-syntax', '1:7-1:9', 'the # of a comment needs a space before it', 'put a space before the #, or put the text in quotes'],
   [`${'k'.repeat(1100)}: 1\n`, 'yaml-syntax', '1:1-1:1101', 'the key is longer than 1024 characters', 'shorten it'],
   ['a: !!int x\n', 'tag', '1:4-1:9', 'the tag "!!int" is not read', 'write the plain value without a tag'],
+  ['  \n', 'empty-file', '1:1-1:1', 'the file is empty', 'write keys and values, such as "key: value"'],
+  ['# only\n', 'empty-file', '1:1-1:1', 'the file holds no keys', 'write keys and values, such as "key: value"'],
+  ['text\n', 'not-a-mapping', '1:1-1:2', TOP('one text'), 'write one key on each line at the top: "key: value"'],
+  ['a:1 b:2\n', 'not-a-mapping', '1:1-1:2', TOP('one text'), 'put a space after each colon: "key: value"'],
+  ['- 1\n', 'not-a-mapping', '1:1-1:2', TOP('a list'), 'write one key on each line at the top: "key: value"'],
+  ['[1]\n', 'not-a-mapping', '1:1-1:2', TOP('a list'), 'write one key on each line at the top: "key: value"'],
+  ['a: 1\na: 2\n', 'duplicate-key', '2:1-2:2', '"a" is written twice in one mapping', 'keep one of the two'],
+  ['1: x\n? [a]\n: y\n', 'complex-key', '2:3-2:6', 'a list or mapping stands where a key should be', 'write the key as one plain word'],
+  ['a: &used 1\nb: *used\n', 'anchor-or-alias', '2:4-2:9', 'the alias "*used" is not read', 'write the value out in full here'],
+  ['a: &idle 1\n', 'anchor-or-alias', '1:4-1:9', 'the anchor "&idle" is not read', 'remove it'],
+  ['<<: { a: 1 }\n', 'anchor-or-alias', '1:1-1:3', 'the merge key "<<" is not read', 'write the keys out in full here'],
+  ['a: !x\n', 'tag', '1:4-1:6', 'the tag "!x" is not read', 'write the plain value without a tag'],
+  ['a: !<tag:x> y\n', 'tag', '1:4-1:12', 'the tag "!<tag:x>" is not read', 'write the plain value without a tag'],
+  ['b: [!x 1]\n', 'tag', '1:5-1:7', 'the tag "!x" is not read', 'write the plain value without a tag'],
 ];
 
 describe('a fault of YAML', () => {
@@ -74,5 +89,12 @@ describe('a fault of YAML', () => {
 
   it.each(['a: "x" # y\n', 'a: 1#x\n', '? a\n: b\n', '# only\n\n  # comments\na: 1\n', 'a: "- b"\n', `${'k'.repeat(1000)}: 1\n`])('%j has none', (text) => {
     expect(readLocatedYaml({ name: 'x', text }).diagnostics).toEqual([]);
+  });
+
+  it('says where the first of two stands, and what else has to go', () => {
+    const notes = (text: string) => readLocatedYaml({ name: 'x', text }).diagnostics.map((one) => one.notes);
+    expect(notes('a: 1\nb: 2\na: 3\n')).toEqual([['It stands on line 1 already.']]);
+    expect(notes('a: &used 1\nb: *used\n')).toEqual([['The anchor "&used" on line 1 has to go too.']]);
+    expect(notes('a: *gone\n')).toEqual([undefined]);
   });
 });
