@@ -33,6 +33,22 @@ export interface TracedFields<U extends Unit> {
   readonly table?: string | undefined;
 }
 
+/** Where a value stands that somebody wrote, and how. */
+interface Written {
+  readonly at?: Place | undefined;
+  readonly written?: string;
+  readonly source: SourceRef;
+  readonly note?: string;
+}
+
+/** What a figure rests on that is neither read nor worked out. */
+interface Reasoned {
+  readonly note: string;
+  readonly source?: readonly SourceRef[];
+  readonly status: Status;
+  readonly parents?: readonly Traced[];
+}
+
 /**
  * The only number that crosses a folder border above `physics`. It cannot be built from an object literal: the
  * constructors below are the only road, and each demands what makes the number checkable.
@@ -77,85 +93,29 @@ export class Traced<U extends Unit = Unit> implements TracedFields<U> {
   }
 
   /** A value that the user wrote for this part or plant. */
-  static input<U extends Unit>(
-    id: string,
-    value: number,
-    unit: U,
-    from: { at?: Place | undefined; written?: string; source: SourceRef; note?: string },
-  ): Traced<U> {
-    return new Traced({
-      id,
-      value,
-      unit,
-      kind: 'input',
-      parents: [],
-      source: [from.source],
-      status: 'source',
-      range: 'inside',
-      at: from.at,
-      written: from.written,
-      note: from.note,
-    });
+  static input<U extends Unit>(id: string, value: number, unit: U, from: Written): Traced<U> {
+    return new Traced({ id, value, unit, kind: 'input', ...written(from) });
   }
 
   /** What the format of the file lays down for a field that the user left out, such as a count of 1. */
   static default<U extends Unit>(id: string, value: number, unit: U, from: { note: string; source: SourceRef; at?: Place | undefined }): Traced<U> {
-    return new Traced({
-      id,
-      value,
-      unit,
-      kind: 'default',
-      parents: [],
-      source: [from.source],
-      status: 'source',
-      range: 'inside',
-      at: from.at,
-      note: from.note,
-    });
+    return new Traced({ id, value, unit, kind: 'default', ...written(from) });
   }
 
   /** A decision that the engineer has taken in `pinned:`; `instead` is what the tool had worked out, if anything. */
-  static pinned<U extends Unit>(
-    id: string,
-    value: number,
-    unit: U,
-    from: { at?: Place | undefined; written?: string; source: SourceRef; instead?: Traced<U> | undefined },
-  ): Traced<U> {
+  static pinned<U extends Unit>(id: string, value: number, unit: U, from: Omit<Written, 'note'> & { readonly instead?: Traced<U> | undefined }): Traced<U> {
     const note = from.instead === undefined ? 'pinned by the engineer' : `pinned by the engineer; worked out: ${printTraced(from.instead)}`;
-    return new Traced({
-      id,
-      value,
-      unit,
-      kind: 'pinned',
-      parents: [],
-      source: [from.source],
-      status: 'source',
-      range: 'inside',
-      at: from.at,
-      written: from.written,
-      note,
-    });
+    return new Traced({ id, value, unit, kind: 'pinned', ...written({ ...from, note }) });
   }
 
   /** A figure that fills a gap; `note` says why this one. Listed in the plan. */
-  static assumption<U extends Unit>(
-    id: string,
-    value: number,
-    unit: U,
-    from: { note: string; source?: readonly SourceRef[]; status: Status; parents?: readonly Traced[] },
-  ): Traced<U> {
-    const parents = from.parents ?? [];
-    return new Traced({
-      id,
-      value,
-      unit,
-      kind: 'assumption',
-      parents,
-      source: from.source ?? [],
-      status: weakestOf(from.status, parents),
-      range: 'inside',
-      note: from.note,
-    });
+  static assumption<U extends Unit>(id: string, value: number, unit: U, from: Reasoned): Traced<U> {
+    return new Traced({ id, value, unit, kind: 'assumption', ...reasoned(from) });
+  }
+
+  /** A number that follows from a decision, such as the count of slides. */
+  static choice<U extends Unit>(id: string, value: number, unit: U, from: Reasoned): Traced<U> {
+    return new Traced({ id, value, unit, kind: 'choice', ...reasoned(from) });
   }
 
   /** A figure of the plant or of an alloy record, or one read from a table at the given axes. */
@@ -186,27 +146,6 @@ export class Traced<U extends Unit = Unit> implements TracedFields<U> {
       table: from.table,
       note: from.note,
       at: from.at,
-    });
-  }
-
-  /** A number that follows from a decision, such as the count of slides. */
-  static choice<U extends Unit>(
-    id: string,
-    value: number,
-    unit: U,
-    from: { note: string; source?: readonly SourceRef[]; status: Status; parents?: readonly Traced[] },
-  ): Traced<U> {
-    const parents = from.parents ?? [];
-    return new Traced({
-      id,
-      value,
-      unit,
-      kind: 'choice',
-      parents,
-      source: from.source ?? [],
-      status: weakestOf(from.status, parents),
-      range: 'inside',
-      note: from.note,
     });
   }
 
@@ -257,6 +196,14 @@ export class Traced<U extends Unit = Unit> implements TracedFields<U> {
   as(id: string, note?: string): Traced<U> {
     return new Traced({ ...this, id, note: note ?? this.note });
   }
+}
+
+function written({ source, at, written: text, note }: Written) {
+  return { parents: NONE, source: [source], status: 'source' as const, range: 'inside' as const, at, written: text, note };
+}
+
+function reasoned({ note, status, source = [], parents = [] }: Reasoned) {
+  return { parents, source, status: weakestOf(status, parents), range: 'inside' as const, note };
 }
 
 /** The least trustworthy of a figure's own status and those of what it rests on. */

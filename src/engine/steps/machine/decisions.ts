@@ -114,7 +114,7 @@ function fileStops(ledger: Ledger, { chosen, tried, misses, fits }: Search): voi
 
 /** What keeps a machine out: the limit that its nearest plunger breaks, for the others of it may break other ones; or that it only loses. */
 function whyNot({ rulebook }: Ledger, plungers: readonly Tried[]): string {
-  if (plungers.length === 0) return 'none was tried';
+  if (plungers.length === 0) return 'nothing; it was not tried, because the machine is pinned or no smaller one is to be had';
   const passing = plungers.filter(({ stop }) => stop === undefined);
   if (passing.length > 0) return passing[0]?.waived[0]?.message ?? 'a good part costs more or it has less in reserve';
   const { stop, candidate } = nearest(rulebook, plungers);
