@@ -2,9 +2,10 @@ import { applyAcceptances } from './engine/acceptance.ts';
 import { makeDiePlan, otherAlloy } from './engine/die-set/make-die-plan.ts';
 import { allFindings } from './engine/plan.ts';
 import { withPlantLimits } from './engine/plant-limits.ts';
-import { alloyOf, type Planned, plantOf, type Rulebook } from './index.ts';
+import { type Planned, plantOf, type Rulebook } from './index.ts';
 import { type Diagnostic, sortDiagnostics } from './kernel/diagnostic.ts';
 import type { SourceText } from './kernel/place.ts';
+import { alloyOf, faultsOfAlloyNamed } from './part-alloy.ts';
 import { FINDING_CODES } from './report/finding-codes.ts';
 import type { Alloy } from './rulebook/types.ts';
 import { type DieEntry, type DieSpec, type PartSpec, readDie, readPart } from './spec/index.ts';
@@ -79,7 +80,10 @@ function readMember(
   }
   const { part, diagnostics } = readPart(edited.source);
   faults.push(...diagnostics);
-  if (part === undefined) return undefined;
+  if (part === undefined) {
+    faults.push(...faultsOfAlloyNamed(rulebook, edited.source));
+    return undefined;
+  }
   const alloy = alloyOf(rulebook, part);
   if ('found' in alloy) return { part, alloy: alloy.found };
   faults.push(alloy.fault);

@@ -7,16 +7,15 @@ import { allFigures, type Plan } from './engine/plan.ts';
 import { isPlantLimit, plantLimitFaults, withPlantLimits } from './engine/plant-limits.ts';
 import { type Diagnostic, sortDiagnostics } from './kernel/diagnostic.ts';
 import { Place, type SourceText } from './kernel/place.ts';
-import { orList } from './kernel/spelling.ts';
+import { alloyOf, faultsOfAlloyNamed } from './part-alloy.ts';
 import { codeText, entriesText } from './report/explain-text.ts';
 import { FINDING_CODES } from './report/finding-codes.ts';
 import { inPlanText } from './report/in-plan-text.ts';
 import type { SheetName } from './report/sheet/names.ts';
-import { alloyHelp, findAlloy } from './rulebook/alloys.ts';
 import { RULE_CODES } from './rulebook/codes.ts';
 import type { HouseRules, Laid } from './rulebook/house.ts';
-import type { Alloy, Rulebook } from './rulebook/types.ts';
-import { builtInPlant, CODES, type PartSpec, type PlantData, type PlantSpec, type ProjectSpec, readPart, readPlant } from './spec/index.ts';
+import type { Rulebook } from './rulebook/types.ts';
+import { builtInPlant, CODES, type PlantData, type PlantSpec, type ProjectSpec, readPart, readPlant } from './spec/index.ts';
 import { setFields } from './spec/set-field.ts';
 
 export * from './check.ts';
@@ -94,7 +93,8 @@ export function planPart(request: PlanRequest): Planned {
   const read = readPart(edited.source);
   const plant = plantOf(rulebook, request.plant);
   const input = [...read.diagnostics, ...plant.diagnostics];
-  if (read.part === undefined || plant.plant === undefined) return { diagnostics: input };
+  if (read.part === undefined) return { diagnostics: sortDiagnostics([...input, ...faultsOfAlloyNamed(rulebook, edited.source)]) };
+  if (plant.plant === undefined) return { diagnostics: input };
   const alloy = alloyOf(rulebook, read.part);
   if ('fault' in alloy) return { diagnostics: sortDiagnostics([...input, alloy.fault]) };
   const given = { part: read.part, plant: plant.plant, alloy: alloy.found, rulebook: withPlantLimits(rulebook, plant.plant), wave: request.wave === true };
@@ -144,21 +144,6 @@ export function alloyFaults(rulebook: Rulebook, designation: SourceText): readon
   const value = designation.text;
   const search = alloyOf(rulebook, { alloy: { value, at: new Place(designation, 'alloy', () => [0, value.length]) } });
   return 'fault' in search ? [search.fault] : [];
-}
-
-export function alloyOf(rulebook: Rulebook, { alloy }: Pick<PartSpec, 'alloy'>): { readonly found: Alloy } | { readonly fault: Diagnostic } {
-  const search = findAlloy(rulebook, alloy.value);
-  if ('found' in search) return search;
-  const fault = (code: string, message: string, fix: string): { fault: Diagnostic } => ({ fault: { code, severity: 'error', message, fix, at: alloy.at } });
-  if ('unknown' in search) {
-    const near = search.suggestion === undefined ? '' : `; did you mean "${search.suggestion}"?`;
-    return fault('spec/unknown-alloy', `no alloy is called "${alloy.value}"${near}`, alloyHelp(rulebook, alloy.value));
-  }
-  const ids = search.ambiguous.map((candidate) => candidate.id);
-  const message = search.near
-    ? `"${alloy.value}" is near to ${orList(ids)}, but not the same alloy`
-    : `"${alloy.value}" names more than one alloy: ${orList(ids)}`;
-  return fault('spec/ambiguous-alloy', message, `write ${orList(ids.map((id) => `"${id}"`))} if that is what you cast`);
 }
 
 export const PLAN_FORMATS = ['markdown', 'json'] as const;

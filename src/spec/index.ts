@@ -1,4 +1,6 @@
 /** The only door of this folder: texts in, part and plant descriptions or findings out. */
+
+export { alloyNamed } from './alloy-named.ts';
 export type { BaselineEntry } from './baseline.ts';
 export { readBaseline } from './baseline.ts';
 export { CODES } from './codes.ts';

@@ -92,3 +92,9 @@ test('a unit of a committed plan that a terminal would act on is named in what d
   soundFindings(finding === undefined ? [] : [finding]);
   expect(finding?.message).toContain('<U+001B>[31mred<U+0007>');
 });
+
+test('an unknown alloy is told beside the other faults of its file', () => {
+  const text = PART.replace(/^alloy: .*$/m, 'alloy: Unheard-of').replace('geometry:', 'geometri:');
+  const { diagnostics } = planPart({ part: { name: 'a.part.yaml', text }, rulebook, version });
+  expect(diagnostics.map(({ code }) => code)).toEqual(expect.arrayContaining(['spec/unknown-alloy', 'spec/unknown-key']));
+});

@@ -3,6 +3,7 @@ import type { Block, Cell } from '../plan.ts';
 import { cell, type Step, tableBlock, textBlock, textCell, valuesBlock } from '../step.ts';
 import { costStep } from '../steps/cost/index.ts';
 import { layoutFigure } from '../steps/die/figure.ts';
+import { feederOf } from '../steps/feeder-of.ts';
 import type { ValueId } from '../vocabulary/index.ts';
 
 type Shown = Pick<Step, 'id' | 'title' | 'show'>;
@@ -115,7 +116,7 @@ export const runnerSection: Shown = {
     if (!ledger.values.has('runner.network-volume')) return [];
     return [
       textBlock(
-        `From ${ledger.texts.get('machine.chamber') === 'hot' ? 'sprue' : 'biscuit'} to the middle of the castings, and from there a run to each. A run has the area for the metal that goes through it, so that it moves at one speed in all of them; before the die is drawn, lengths are good to a third. Fan or run along the gate, and its section, stand in the plan of each part. Volumes are those of the whole shot.`,
+        `From ${feederOf(ledger)} to the middle of the castings, and from there a run to each. A run has the area for the metal that goes through it, so that it moves at one speed in all of them; before the die is drawn, lengths are good to a third. Fan or run along the gate, and its section, stand in the plan of each part. Volumes are those of the whole shot.`,
       ),
       ...tableBlock(
         'Runs, from the feeder to the gates',

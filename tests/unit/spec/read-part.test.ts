@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Place } from '../../../src/kernel/place.ts';
 import { Traced } from '../../../src/kernel/traced.ts';
-import { type PartSpec, readPart } from '../../../src/spec/index.ts';
+import { alloyNamed, type PartSpec, readPart } from '../../../src/spec/index.ts';
 import { BASE_PART } from '../../cli/bad-input/base.ts';
 
 const good = (text: string): PartSpec => {
@@ -232,5 +232,13 @@ describe('units and spellings', () => {
   it('names the key beside it that knows a word', () => {
     const { diagnostics } = readPart({ name: 'a.part.yaml', text: BASE_PART.replace('finish: consumer', 'finish: plated') });
     expect(diagnostics.map(({ fix }) => fix)).toEqual(['write "use: plated" for that, and here utility, functional, commercial, consumer or superior']);
+  });
+
+  it('leaves the alloy of a faulty file to be looked up, where a sound name stands', () => {
+    const named = (edit: (text: string) => string) => alloyNamed({ name: 'a.part.yaml', text: edit(BASE_PART) })?.value;
+    expect(named((text) => text.replace('  volume:', '  volum:'))).toBe('A380');
+    for (const alloy of ['[1]', '""', '"\\e[31mA380"', '*gone', '~']) expect(named((text) => text.replace('alloy: A380', `alloy: ${alloy}`))).toBeUndefined();
+    expect(named((text) => text.replace('alloy: A380\n', ''))).toBeUndefined();
+    expect(named(() => '- 1\n')).toBeUndefined();
   });
 });
