@@ -1,4 +1,5 @@
 import { applyAcceptances } from './engine/acceptance.ts';
+import type { Case } from './engine/case.ts';
 import { makeDiePlan, otherAlloy } from './engine/die-set/make-die-plan.ts';
 import { allFindings } from './engine/plan.ts';
 import { withPlantLimits } from './engine/plant-limits.ts';
@@ -26,13 +27,18 @@ export interface DieRequest {
   readonly version: string;
 }
 
+export interface DiePlanned extends Planned {
+  /** What each part was planned of, in the order of the die file; absent without a plan. */
+  readonly members?: readonly Case[];
+}
+
 /** The part files that a die description names, as written; none where it has a fault. */
 export function partFilesOf(source: SourceText): string[] {
   return readDie(source).die?.parts.map(({ file }) => file.value) ?? [];
 }
 
 /** Reads a die description with the parts that it names and works out the plan of the die. Never throws for what a user can write. */
-export function planDie(request: DieRequest): Planned {
+export function planDie(request: DieRequest): DiePlanned {
   const { die, diagnostics } = readDie(request.die);
   const plant = plantOf(request.rulebook, request.plant);
   const input: Diagnostic[] = [...diagnostics, ...plant.diagnostics];
@@ -47,13 +53,14 @@ export function planDie(request: DieRequest): Planned {
   const tool = { name: 'diewright', version: request.version };
   const settled = (of: Pick<DieSpec | PartSpec, 'accepted'>, findings: readonly Diagnostic[]): Diagnostic[] =>
     applyAcceptances(of.accepted, findings, { rulebook, others: Object.keys(FINDING_CODES) });
-  const plan = makeDiePlan({ die, parts: known.map(({ part }) => part), alloy: first.alloy, plant: plant.plant, rulebook, wave: request.wave === true }, tool, {
+  const common = { alloy: first.alloy, plant: plant.plant, rulebook, wave: request.wave === true };
+  const plan = makeDiePlan({ ...common, die, parts: known.map(({ part }) => part) }, tool, {
     die: (findings) => settled(die, sortDiagnostics([...input, ...findings])),
     part: (i, findings) => settled(ownAcceptances((known[i] as (typeof known)[number]).part, findings), findings),
   });
   const findings = allFindings(plan);
   if (findings.some((finding) => finding.severity === 'error' && finding.code.startsWith('spec/'))) return { diagnostics: findings };
-  return { plan, diagnostics: findings };
+  return { plan, diagnostics: findings, members: known.map(({ part }) => ({ ...common, part })) };
 }
 
 /** What a part accepts of findings that only a die of its own has says nothing here: it is not told that they are not met. */

@@ -94,11 +94,12 @@ function planBefore({ part, before, version }: ReplanRequest): { readonly snapsh
   return plan === undefined ? { diagnostics } : { snapshot: snapshotOf(plan) };
 }
 
-function sideOf({ plant, rulebook }: PlanSide): PlanSide {
+export function sideOf({ plant, rulebook }: PlanSide): PlanSide {
   return { rulebook, ...(plant === undefined ? {} : { plant }) };
 }
 
-function failed(file: string, diagnostics: readonly Diagnostic[]): Replanned {
+/** What is said where there is nothing to compare: the first fault in a line, and all of them. */
+export function failed(file: string, diagnostics: readonly Diagnostic[]): { readonly failure: PartFailure; readonly diagnostics: readonly Diagnostic[] } {
   const first = diagnostics.find(({ severity }) => severity === 'error') ?? (diagnostics[0] as Diagnostic);
   return { failure: { file, message: first.message, code: first.code }, diagnostics };
 }

@@ -1,8 +1,9 @@
 import { existsSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import type { SourceText } from '../index.ts';
-import { readText } from './files.ts';
-import type { Io } from './io.ts';
+import { MOST_PLAN_BYTES } from './check/beside.ts';
+import { kindByName } from './check/kinds.ts';
+import { readFileText } from './files.ts';
 
 /** The plans that were written of a part earlier and lie beside it. */
 export interface Committed {
@@ -11,24 +12,24 @@ export interface Committed {
 }
 
 /**
- * Plans beside a part file `NAME.part.yaml`: `NAME.plan.json` and `NAME.plan.md`, or `plan.json` and `plan.md` where they say that
- * they are of that file.
+ * Plans beside a file `NAME.part.yaml` or `NAME.die.yaml`: `NAME.plan.json` and `NAME.plan.md`, or `plan.json` and `plan.md` where
+ * they say that they are of that file.
  */
-export async function committedPlans(file: string, io: Io): Promise<Committed> {
+export function committedPlans(file: string): Committed {
   const folder = dirname(file);
-  const stem = basename(file).replace(/(\.part)?\.ya?ml$/, '');
-  const read = async (name: string): Promise<SourceText | undefined> => {
+  const stem = basename(file).replace(/(\.(part|die))?\.ya?ml$/, '');
+  const read = (name: string): SourceText | undefined => {
     const path = join(folder, name);
-    return existsSync(path) ? readText(path, io) : undefined;
+    return existsSync(path) ? readFileText(path, MOST_PLAN_BYTES) : undefined;
   };
-  const json = (await read(`${stem}.plan.json`)) ?? ifOf(await read('plan.json'), file, plannedFile);
-  const markdown = (await read(`${stem}.plan.md`)) ?? ifOf(await read('plan.md'), file, readFrom);
+  const json = unlessOfOther(read(`${stem}.plan.json`), file, plannedFile) ?? ifOf(read('plan.json'), file, plannedFile);
+  const markdown = unlessOfOther(read(`${stem}.plan.md`), file, readFrom) ?? ifOf(read('plan.md'), file, readFrom);
   return { ...(json === undefined ? {} : { json }), ...(markdown === undefined ? {} : { markdown }) };
 }
 
-/** The name that a plan in JSON gives its part file; undefined when it gives none. */
+/** The name that a plan in JSON gives the file of its part or die; undefined when it gives none. */
 export function plannedFile({ text }: SourceText): string | undefined {
-  const [, name] = /"part": \{[^{}]*"file": ("(?:[^"\\]|\\.)*")/.exec(text.slice(0, 100_000)) ?? [];
+  const [, name] = /"(?:part|die)": \{[^{}]*"file": ("(?:[^"\\]|\\.)*")/.exec(text.slice(0, 100_000)) ?? [];
   try {
     return name === undefined ? undefined : (JSON.parse(name) as string);
   } catch {
@@ -39,6 +40,12 @@ export function plannedFile({ text }: SourceText): string | undefined {
 /** The same of a plan in Markdown. */
 function readFrom({ text }: SourceText): string | undefined {
   return /^[*-] Read from `([^`]+)`/m.exec(text.slice(0, 100_000))?.[1];
+}
+
+/** A part and a die may be named alike; a plan named after both is of the one that it says. */
+function unlessOfOther(plan: SourceText | undefined, file: string, nameIn: (plan: SourceText) => string | undefined): SourceText | undefined {
+  const kind = plan === undefined ? undefined : kindByName(nameIn(plan) ?? '');
+  return kind === undefined || kind === (kindByName(file) ?? kind) ? plan : undefined;
 }
 
 function ifOf(plan: SourceText | undefined, file: string, nameIn: (plan: SourceText) => string | undefined): SourceText | undefined {

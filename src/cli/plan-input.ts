@@ -42,13 +42,13 @@ export function planText(source: SourceText, { rulebook, plant, set, wave }: Pla
 }
 
 /** By its name, else by its first key: standard input and files of other names are dies too. */
-function isDie({ name, text }: SourceText): boolean {
+export function isDie({ name, text }: SourceText): boolean {
   const kind = kindByName(name);
   return kind === undefined ? kindByText(text) === 'die' : kind === 'die';
 }
 
 /** The text of a part that a die names; what stands in the way is said at its place in the die file. */
-function partText({ file }: DieEntry, folder: string, shown: string): SourceText | readonly Diagnostic[] {
+export function partText({ file }: DieEntry, folder: string, shown: string): SourceText | readonly Diagnostic[] {
   try {
     const path = join(folder, file.value);
     if (leadsOut(path, join(folder, 'die'))) throw fault(path, 'outside', 'it lies outside the repository of the die file', 'copy it into the repository');

@@ -39,13 +39,13 @@ export interface Extent {
   readonly isJudged?: (limit: Limit) => boolean;
   /** The values, texts and decisions that are kept; all of them when absent. */
   readonly isKept?: (id: string) => boolean;
-  /** Titles of values that are something else here than in other plans. */
-  readonly titles?: Readonly<Record<string, string>>;
+  /** The title of a value that is something else here than in other plans, by its id and its usual title. */
+  readonly titled?: (id: string, usual: string) => string;
 }
 
 /** Judges what a ledger has come to and puts it together as a plan. `also` is what only plans of dies have. */
 export function planOf(ledger: Ledger, tool: Tool, extent: Extent, settle: Settle = (findings) => findings, also: Pick<Plan, 'parts' | 'inDie'> = {}): Plan {
-  const { isJudged, isKept, titles: own = {} } = extent;
+  const { isJudged, isKept, titled = (_, usual) => usual } = extent;
   reportUnusedPins(ledger);
   const judged = judgeAll(ledger, isJudged);
   const findings = settle(sortDiagnostics(gatherExtrapolations(ledger.findings)));
@@ -55,7 +55,7 @@ export function planOf(ledger: Ledger, tool: Tool, extent: Extent, settle: Settl
   // A check reads the findings and nothing else, so what only a printed plan needs is made when it is asked for.
   // Cautions come before sections, for both may add to what is not judged.
   const printed = once(() => ({ cautions: collectCautions(ledger), sections: sectionsOf(ledger, extent, values) }));
-  const titles = once(() => new Map([...values.keys(), ...texts.keys()].map((id) => [id, own[id] ?? titleOf(id)])));
+  const titles = once(() => new Map([...values.keys(), ...texts.keys()].map((id) => [id, titled(id, titleOf(id))])));
   const weak = once(() => weakFigures(values));
   const sources = once(() =>
     citedSources(

@@ -56,6 +56,7 @@ export const FINDING_CODES: Readonly<Record<string, string>> = {
   'replan/no-committed-plan': 'No plan of the part lies beside it, as NAME.plan.json or plan.json.',
   'replan/not-written': 'Part descriptions are written all or none, and some of them could not be planned.',
   'replan/broken-off': 'A run of replan --write was broken off. --take-back puts its files back to what they were; so does the next --write, first.',
+  'replan/two-texts': 'A file that two of the files named would write in two ways, such as a part and a die that casts it.',
   'replan/at-work': 'Another run of replan --write is at work on these files, or its journal is there.',
   'calc/unknown-formula': 'There is no formula of this name. See "diewright list formulas".',
   'calc/form': 'An input is not of the form name=value.',

@@ -128,6 +128,8 @@ describe('two files of one part against one file with as many cavities', () => {
       'ejection.cavity-pins',
     ])
       same(id, n);
+    // Runner pins stand under every casting, feeder pins under the shot.
+    same('ejection.pins');
     for (const id of ['ejection.stroke', 'gate.thickness', 'finish.shot-section']) same(id, 1, 1e-6);
     // The hours are those of the rule for alike cavities; the runner and the field are laid out by two roads.
     expect(value(die, 'cost.die-hours')).toBeCloseTo(value(one, 'cost.die-hours') * n ** value(one, 'cost.exponent'), 6);
@@ -137,6 +139,27 @@ describe('two files of one part against one file with as many cavities', () => {
     expect(value(die, 'set.cost[a]') / value(one, 'cost.per-part')).toBeGreaterThan(0.85);
     expect(value(die, 'set.cost[a]') / value(one, 'cost.per-part')).toBeLessThan(1.15);
     expect(value(die, 'set.wall-ratio')).toBe(1);
+  });
+});
+
+describe('the words of a plan of a die', () => {
+  const title = (of: Plan, id: string): string | undefined => of.titles.get(id);
+
+  test('what is of a cavity in other plans is of all castings of the shot', () => {
+    const die = plan('latch-lever-pair');
+    for (const text of die.titles.values()) expect(text).not.toMatch(/\b(of|from|into) one cavity\b|, one cavity$/);
+    expect(title(die, 'vent.area')).toBe('Vent area of the shot');
+    expect(title(die, 'runner.area')).toBe('Runner area at the gate, whole shot');
+    expect(title(die, 'ejection.runner-pins')).toBe('Pins on the runner of one casting');
+  });
+
+  test('the force of the castings of one part is not called that of the shot, and pins of the die are none of a part', () => {
+    const left = member('latch-lever-pair', 'left-lever');
+    expect(title(left, 'ejection.force')).toBe('Ejection force of all castings of the part');
+    expect(value(left, 'ejection.force')).toBeCloseTo(4 * value(left, 'ejection.cavity-force'), 9);
+    expect(left.values.has('ejection.pins')).toBe(false);
+    // 8 castings with 7 pins, 2 overflows with a pin each and 2 pins on the runner, and 1 on the sprue.
+    expect(value(plan('latch-lever-pair'), 'ejection.pins')).toBe(8 * (7 + 2 * 1 + 2) + 1);
   });
 });
 

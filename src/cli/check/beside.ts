@@ -6,8 +6,8 @@ import { readFileText } from '../files.ts';
 import { shownPath } from '../find/look-up.ts';
 import { kindByName } from './kinds.ts';
 
-/** A plan has about a megabyte; one file may hold several. */
-const MOST_BYTES = 200_000_000;
+/** A plan has a megabyte or two; one file may hold several. */
+export const MOST_PLAN_BYTES = 200_000_000;
 
 /** Names of the plans that may lie beside a part: named after it, or for the folder. */
 export function planNames(part: string): readonly { readonly name: string; readonly form: CommittedText['form']; readonly shared: boolean }[] {
@@ -28,7 +28,7 @@ export function plansBeside(part: string): { readonly committed: readonly Commit
     const path = shownPath(join(dirname(part), name));
     if (!existsSync(path)) continue;
     try {
-      committed.push({ source: readFileText(path, MOST_BYTES), form, shared });
+      committed.push({ source: readFileText(path, MOST_PLAN_BYTES), form, shared });
     } catch (error) {
       if (!(error instanceof BadInput)) throw error;
       findings.push(...error.diagnostics.map((diagnostic): Diagnostic => ({ ...diagnostic, code: 'check/unreadable-plan' })));

@@ -1,10 +1,12 @@
 import { type Command, Option } from 'commander';
 import { type Diagnostic, visibleLine } from '../../index.ts';
 import { headOf, inOrder, type PartChange, type PartFailure, partCsv, type Replanning, replanJson, replanMarkdown, summarise } from '../../replan.ts';
+import { partsOfDie } from '../check/dies.ts';
+import { kindByName } from '../check/kinds.ts';
 import { wantsColour } from '../colour.ts';
 import { type Context, collect } from '../context.ts';
 import { EXIT } from '../exits.ts';
-import { findParts } from '../inputs.ts';
+import { findPlanned } from '../inputs.ts';
 import { readNumber } from '../outputs.ts';
 import { MOST_THREADS, share, usualThreads } from '../pool/pool.ts';
 import { mendBrokenRuns } from '../replan/broken-off.ts';
@@ -18,7 +20,7 @@ import { writeTogether } from '../write-whole.ts';
 
 export function define(command: Command, context: Context): void {
   command
-    .argument('<path...>', 'part descriptions, folders that hold *.part.yaml, or quoted patterns')
+    .argument('<path...>', 'descriptions of parts and dies, folders that hold *.part.yaml and *.die.yaml, or quoted patterns')
     .option('--alloy <name>', 'the alloy to plan anew in, by any designation')
     .option('--set <path=value>', 'set a field for the plan after, such as production.per_year=200000; may be repeated', collect)
     .option('--plant <file>', 'the plant of the plan after; with --alloy or --set that of both plans')
@@ -54,7 +56,7 @@ export function define(command: Command, context: Context): void {
 async function replan(paths: readonly string[], options: ReplanOptions, context: Context): Promise<number> {
   const { io } = context;
   const quiet = options.quiet === true;
-  const files = await findParts(paths);
+  const files = await findPlanned(paths);
   if (options.takeBack === true) return takeBackOnly(files, context);
   const outputs = readReplanOutputs(options.format ?? [], [...files, ...[options.plant, options.plantBefore].filter((path) => path !== undefined)]);
   const threads = options.threads === undefined ? usualThreads(files.length) : readNumber('threads', options.threads, MOST_THREADS, true);
@@ -64,13 +66,14 @@ async function replan(paths: readonly string[], options: ReplanOptions, context:
     io,
     wantsColour(context.colour, io.env, io.err),
   );
-  const mended = mendBrokenRuns(files, task.write);
+  const touched = task.write ? [...files, ...files.filter((file) => kindByName(file) === 'die').flatMap(partsOfDie)] : files;
+  const mended = mendBrokenRuns(touched, task.write);
   if (mended.length > 0 && !quiet) await context.report(mended);
 
   const changes: PartChange[] = [];
   const failures: PartFailure[] = [];
   const faults: { readonly file: string; readonly text: string }[] = [];
-  const writing = task.write ? Writing.begin(files) : undefined;
+  const writing = task.write ? Writing.begin(touched) : undefined;
   const progress = quiet || !io.err.isTTY ? undefined : new Progress(files.length, (text) => io.err.write(text));
   try {
     await share<string, Outcome>({

@@ -1,16 +1,19 @@
-import { readFileSync } from 'node:fs';
-import { basename, dirname, extname, join } from 'node:path';
-import { findingsText, type Plan, renderPlans, type SourceText } from '../../index.ts';
+import { existsSync, readFileSync } from 'node:fs';
+import { dirname, join, relative } from 'node:path';
+import { partFilesOf } from '../../die.ts';
+import { findingsText, type Plan, type SourceText } from '../../index.ts';
 import { type PartChange, type PartFailure, type Replanned, type ReplanRequest, replanPart } from '../../replan.ts';
+import { replanDie } from '../../replan-die.ts';
 import { paletteFor } from '../colour.ts';
 import { type Committed, committedPlans, plannedFile } from '../committed.ts';
 import { BadInput } from '../fault.ts';
-import { figuresFor, NO_FIGURES } from '../figures.ts';
-import { readText } from '../files.ts';
+import { readFileText, readText } from '../files.ts';
+import { shownPath } from '../find/look-up.ts';
 import type { Io } from '../io.ts';
+import { isDie, partText } from '../plan-input.ts';
 import { VERSION } from '../version.ts';
+import { changedPlans, changedText } from './changed-files.ts';
 import { Grounds } from './grounds.ts';
-import { hash, hashOf } from './journal.ts';
 import type { FileChange } from './transaction.ts';
 
 /** What to do with each part: plain data, so that it can be handed to another thread. */
@@ -48,18 +51,24 @@ export async function replanJob(task: Task, io: Io): Promise<(file: string) => P
 /** Replans one file and, where it is to be written, makes the new texts of it and of the plans beside it. Never throws for what a user can write. */
 async function replanFile(file: string, task: Task, grounds: Grounds, io: Io): Promise<Outcome> {
   try {
-    const bytes = task.write ? readFileSync(file) : undefined;
-    const part = await readText(file, io);
+    // First, so that what is written over is what was read or older; then it is found to have changed.
+    const old = task.write ? bytesOf(file) : new Map<string, Buffer>();
+    const source = await readText(file, io);
     const ground = await grounds.of(file);
-    const committed = task.committed || task.write ? await committedPlans(file, io) : {};
-    // A committed plan keeps the name by which it knows its part, so that rewriting it from another folder changes no name.
-    const name = (task.write && committed.json !== undefined ? plannedFile(committed.json) : undefined) ?? part.name;
-    const done = replanPart(requestOf({ ...part, name }, task, committed, ground));
+    const committed = task.committed || task.write ? committedPlans(file) : {};
+    if (task.committed && committed.json === undefined) throw noCommittedPlan(source.name);
+    // A committed plan keeps the name by which it knows its file, so that rewriting it from another folder changes no name.
+    const name = (task.write && committed.json !== undefined ? plannedFile(committed.json) : undefined) ?? source.name;
+    const common = commonOf(task, committed, ground);
+    const done = isDie(source) ? dieDone({ ...source, name }, file, common) : partDone({ ...source, name }, file, common);
     if (done.change === undefined || done.after === undefined) {
-      const named = name === part.name ? done : replanPart(requestOf(part, task, committed, ground));
+      const named = name === source.name ? done : isDie(source) ? dieDone(source, file, common) : partDone(source, file, common);
       return failed(file, named, task);
     }
-    const files = bytes === undefined ? [] : await changedFiles(file, bytes, committed, done.after);
+    const { texts, plan } = done.after;
+    const files = task.write
+      ? [...texts.map(({ path, text }) => changedText(path, old.get(path) ?? readFileSync(path), text)), ...(await changedPlans(committed, plan))]
+      : [];
     return { change: { ...done.change, file }, faults: '', files };
   } catch (error) {
     if (!(error instanceof BadInput)) throw error;
@@ -68,18 +77,41 @@ async function replanFile(file: string, task: Task, grounds: Grounds, io: Io): P
   }
 }
 
-function requestOf(part: SourceText, task: Task, committed: Committed, { before, after }: Awaited<ReturnType<Grounds['of']>>): ReplanRequest {
-  if (task.committed && committed.json === undefined) throw noCommittedPlan(part.name);
+/** The descriptions that a file stands for: a part is itself, a die the parts that it names. What cannot be read is told when it is planned. */
+function bytesOf(file: string): Map<string, Buffer> {
+  const paths = isDie({ name: file, text: readFileSync(file, 'utf8') }) ? partFilesOf(readFileText(file)).map((part) => join(dirname(file), part)) : [file];
+  return new Map(paths.flatMap((path) => (existsSync(path) ? [[path, readFileSync(path)] as const] : [])));
+}
+
+type Common = Omit<ReplanRequest, 'part'>;
+
+function commonOf(task: Task, committed: Committed, { before, after }: Awaited<ReturnType<Grounds['of']>>): Common {
   return {
-    part,
-    before: {
-      ...before,
-      ...(task.committed && committed.json !== undefined ? { committed: committed.json } : {}),
-    },
+    before: { ...before, ...(task.committed && committed.json !== undefined ? { committed: committed.json } : {}) },
     after: { ...after, set: task.set, sameCavities: task.sameCavities },
     compare: { leastChange: task.leastChange, everyValue: task.everyValue },
     version: VERSION,
   };
+}
+
+/** What came of a part or a die, with the descriptions that get new fields, by their paths. */
+interface Done extends Pick<Replanned, 'change' | 'failure' | 'diagnostics'> {
+  readonly after?: { readonly texts: readonly { readonly path: string; readonly text: string }[]; readonly plan: Plan };
+}
+
+function partDone(part: SourceText, file: string, common: Common): Done {
+  const { after, ...done } = replanPart({ ...common, part });
+  return { ...done, ...(after === undefined ? {} : { after: { texts: [{ path: file, text: after.source.text }], plan: after.plan } }) };
+}
+
+function dieDone(die: SourceText, file: string, common: Common): Done {
+  const folder = dirname(file);
+  const { after, change, ...done } = replanDie({ ...common, die, partText: (entry) => partText(entry, folder, dirname(die.name)) });
+  if (after === undefined || change === undefined) return done;
+  const texts = [...after.parts].map(([name, { text }]) => ({ path: join(folder, name), text }));
+  // Seen from where the command runs, as the file of the die is.
+  const parts = (change.parts ?? []).map((part) => ({ ...part, file: shownPath(join(folder, relative(dirname(die.name), part.file))) }));
+  return { ...done, change: { ...change, parts }, after: { texts, plan: after.plan } };
 }
 
 function noCommittedPlan(file: string): BadInput {
@@ -96,40 +128,4 @@ function noCommittedPlan(file: string): BadInput {
 async function failed(file: string, { failure, diagnostics }: Pick<Replanned, 'failure' | 'diagnostics'>, task: Task): Promise<Outcome> {
   const palette = await paletteFor(task.colour, {}, { isTTY: false, write: () => undefined });
   return { failure: { message: failure?.message ?? '', code: failure?.code ?? '', file }, faults: findingsText(diagnostics, palette), files: [] };
-}
-
-/** The part description with its new fields, and the plans beside it made anew, figures with them; those of them that change. */
-async function changedFiles(file: string, bytes: Buffer, committed: Committed, after: NonNullable<Replanned['after']>): Promise<FileChange[]> {
-  // A mark at the beginning of the text is no part of it, and stays.
-  const mark = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? '\ufeff' : '';
-  const files: FileChange[] = [{ path: file, text: `${mark}${after.source.text}`, before: hash(bytes) }];
-  if (committed.json !== undefined) files.push(changed(committed.json, await renderPlans('json', [after.plan])));
-  if (committed.markdown !== undefined) files.push(...(await markdownFiles(committed.markdown, after.plan)));
-  return files;
-}
-
-function changed({ name }: SourceText, text: string): FileChange {
-  return { path: name, text, before: hashOf(name) };
-}
-
-/** The plan in Markdown as it was asked for before: with its workings, and with its figures, where it had them. */
-async function markdownFiles(markdown: SourceText, plan: Plan): Promise<FileChange[]> {
-  const { name: path, text: old } = markdown;
-  const before = linkedFigures(old, path);
-  const set = await figuresFor({ format: 'markdown', path }, [plan], false, before.length === 0 ? NO_FIGURES : undefined);
-  const workings = old.includes('## Data and workings') && !old.includes('`--workings`');
-  const text = await renderPlans('markdown', [plan], false, { workings, figures: set.links });
-  const drawn = new Set(set.files.map((figure) => figure.path));
-  return [
-    changed(markdown, text),
-    ...set.files.map((figure) => ({ path: figure.path, text: figure.text, before: hashOf(figure.path) })),
-    ...before.filter((figure) => !drawn.has(figure)).map((figure) => ({ path: figure, text: null, before: hashOf(figure) })),
-  ];
-}
-
-/** The figures of a plan that lie beside it, by its links. */
-function linkedFigures(text: string, path: string): string[] {
-  const stem = basename(path, extname(path));
-  const names = [...text.matchAll(/\]\(<?([^()<>\s]+\.svg)>?\)/g)].map(([, name]) => name as string);
-  return [...new Set(names)].filter((name) => name === basename(name) && name.startsWith(`${stem}-`)).map((name) => join(dirname(path), name));
 }

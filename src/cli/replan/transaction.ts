@@ -22,6 +22,8 @@ export interface FileChange {
  */
 export class Transaction {
   readonly #entries: Entry[] = [];
+  /** Hash of the new text of every file that came, also where it is the old one; empty where the file goes. */
+  readonly #texts = new Map<string, string>();
   readonly #replaced: Entry[] = [];
   #done = false;
 
@@ -54,6 +56,14 @@ export class Transaction {
     const { folder, id } = this.journal;
     const target = before === null ? join(realpathSync(dirname(path)), path.split(sep).at(-1) as string) : realpathSync(path);
     const entry: Entry = { target: targetName(folder, target), before, after: text === null ? null : hash(text) };
+    const known = this.#texts.get(entry.target);
+    if (known !== undefined) {
+      // A part that two dies cast comes with both.
+      if (known === (entry.after ?? '')) return;
+      this.abandon();
+      throw badInput('replan/two-texts', `${path} would be written in two ways, by two of the files named`, 'name them in runs of their own');
+    }
+    this.#texts.set(entry.target, entry.after ?? '');
     if (entry.before === entry.after) return;
     this.journal.note(entry);
     this.#entries.push(entry);

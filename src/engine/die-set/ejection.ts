@@ -55,7 +55,10 @@ export function workSetEjection(ledger: Ledger, set: CastingSet, work: (part: Le
   total('ejection.cover-force', 'Grip of all castings on the cover half', 'ejection.cover-force');
   total('ejection.cavity-pins', 'Ejector pins of all castings', 'ejection.cavity-pins');
   fileFigures(ledger);
-  ledger.attempt('ejection.pins', 'Ejector pins of the die', () => filePinTotal(ledger));
+  ledger.attempt('ejection.pins', 'Ejector pins of the die', () => {
+    const each = ledger.value('ejection.runner-pins');
+    filePinTotal(ledger, ledger.put(sumOf('ejection.runner-pins-all', 'Pins on the runner of the shot', '1', [each], ledger.value('set.castings'))));
+  });
   ledger.attempt('ejection.force-use', 'Use of the ejector force', () => {
     const machine = ledger.maybe('machine.ejector-force');
     if (machine === undefined) return;

@@ -75,6 +75,46 @@ export function isSetAside(id: string): boolean {
 const SHOT_WIDE =
   /^(machine|clamp|shot|sleeve|pot|slow-shot|pq2|intensification|squeeze|cooling|heat|cycle|cycle-rate|die|cost|metal|cavities|runner|lubricant|furnace|production)\.|^(fill\.time|gate\.velocity)$/;
 
+/** What the plan of one part says of a cavity, the plan of a die says of all castings of its shot. */
+const DIE_TITLES: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    'machine.cavities': 'Sets of castings in the die',
+    'part.volume': 'Castings of the shot, volume',
+    'part.mass': 'Castings of the shot, mass',
+    'part.projected-area': 'Castings of the shot, projected area',
+    'part.surface-area': 'Castings of the shot, surface',
+    'part.parting-line': 'Castings of the shot, parting lines',
+    'part.wall-nominal': 'Thickest nominal wall of the castings',
+    'part.wall-least': 'Least wall of the castings',
+    'part.wall-greatest': 'Greatest wall of the castings',
+    'part.side-a': 'Castings in the die, longer extent',
+    'part.side-b': 'Castings in the die, shorter extent',
+    'part.depth': 'Deepest draw of the castings',
+    'overflow.volume': 'Overflows of the shot, volume',
+    'gate.area': 'Gate area of the shot',
+    'gate.thickness': 'Thinnest gate of the shot',
+    'gate.width': 'Gate width of the shot',
+    'gate.flow-volume': 'Flow volume of the shot',
+    'runner.volume': 'Runner of the shot',
+    'production.per-year': 'Sets needed a year',
+    'production.life': 'Sets needed over the life',
+    'cost.per-part': 'Cost of a good set',
+    'cost.without-die': 'Cost of a good set without the dies',
+    'cost.die-hours': 'Design and toolmaking hours of the die',
+    'cost.die-single': 'Die, estimated (money of the plant)',
+    'cost.metal': 'Metal in a set',
+    'ejection.cavity-force': 'Ejection force of all castings',
+    'ejection.cavity-pins': 'Ejector pins of all castings',
+    'ejection.runner-pins': 'Pins on the runner of one casting',
+  }),
+);
+
+function ofTheShot(title: string): string {
+  return title
+    .replace(/\b(of|from|into) one cavity\b/, (_, word: string) => (word === 'of' ? 'of the shot' : `${word} all cavities`))
+    .replace(/, one cavity$/, ', whole shot');
+}
+
 export const DIE_EXTENT: Extent = {
   sections: [
     castingsSection,
@@ -103,35 +143,7 @@ export const DIE_EXTENT: Extent = {
   ],
   isJudged: (limit) => !isOfPart(limit) && !OF_ALIKE.has(limit.id),
   isKept: (id) => !NOT_COMMON.test(id),
-  titles: {
-    'machine.cavities': 'Sets of castings in the die',
-    'part.volume': 'Castings of the shot, volume',
-    'part.mass': 'Castings of the shot, mass',
-    'part.projected-area': 'Castings of the shot, projected area',
-    'part.surface-area': 'Castings of the shot, surface',
-    'part.parting-line': 'Castings of the shot, parting lines',
-    'part.wall-nominal': 'Thickest nominal wall of the castings',
-    'part.wall-least': 'Least wall of the castings',
-    'part.wall-greatest': 'Greatest wall of the castings',
-    'part.side-a': 'Castings in the die, longer extent',
-    'part.side-b': 'Castings in the die, shorter extent',
-    'part.depth': 'Deepest draw of the castings',
-    'overflow.volume': 'Overflows of the shot, volume',
-    'gate.area': 'Gate area of the shot',
-    'gate.thickness': 'Thinnest gate of the shot',
-    'gate.width': 'Gate width of the shot',
-    'gate.flow-volume': 'Flow volume of the shot',
-    'runner.volume': 'Runner of the shot',
-    'production.per-year': 'Sets needed a year',
-    'production.life': 'Sets needed over the life',
-    'cost.per-part': 'Cost of a good set',
-    'cost.without-die': 'Cost of a good set without the dies',
-    'cost.die-hours': 'Design and toolmaking hours of the die',
-    'cost.die-single': 'Die, estimated (money of the plant)',
-    'cost.metal': 'Metal in a set',
-    'ejection.cavity-force': 'Ejection force of all castings',
-    'ejection.cavity-pins': 'Ejector pins of all castings',
-  },
+  titled: (id, usual) => DIE_TITLES.get(id) ?? ofTheShot(usual),
 };
 
 /** Worked out for each part, once the shot is known. */
@@ -155,6 +167,7 @@ export const PART_STEPS = [
 export const PART_EXTENT: Extent = {
   sections: [designStep, partingStep, fillStep, gateStep, overflowStep, ...PART_STEPS],
   isJudged: isOfPart,
-  // The press takes the whole shot, so it stands in the plan of the die.
-  isKept: (id) => !/^finish\.(press|plant-drive|room-|shot-|stroke-needed)/.test(id),
+  // The press and the ejector plate take the whole shot, so they stand in the plan of the die.
+  isKept: (id) => !/^(finish\.(press|plant-drive|room-|shot-|stroke-needed)|ejection\.pins$)/.test(id),
+  titled: (id, usual) => (id.startsWith('ejection.force') ? usual.replace('of the whole shot', 'of all castings of the part') : usual),
 };

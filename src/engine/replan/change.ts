@@ -68,12 +68,16 @@ export interface DieChange {
 /** How the part stands: castable means that the plan breaks no rule whose breach is an error. */
 export type Standing = 'stays castable' | 'no longer castable' | 'becomes castable' | 'not castable before or after';
 
-/** Two plans of one part held against each other. */
+/** Two plans held against each other: of one part, or of a die with several parts, whose figures are then those of a shot's set of castings. */
 export interface PartChange {
   readonly file: string;
   readonly part: { readonly name: string; readonly number?: string; readonly revision?: string };
-  /** Castings a year that the part description asks for. */
+  /** Castings a year that the part description asks for; of a die the sets of castings. */
   readonly perYear?: number;
+  /** Castings of a set; of a die with several parts only. */
+  readonly castings?: number;
+  /** Of a die, what changes in each of its parts besides what changes for the whole die. */
+  readonly parts?: readonly PartChange[];
   readonly before: Side;
   readonly after: Side;
   readonly standing: Standing;

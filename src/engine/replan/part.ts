@@ -89,7 +89,7 @@ function sideOf(plan: Snapshot): Side {
   };
 }
 
-function standingOf(before: boolean, after: boolean): Standing {
+export function standingOf(before: boolean, after: boolean): Standing {
   if (after) return before ? 'stays castable' : 'becomes castable';
   return before ? 'no longer castable' : 'not castable before or after';
 }

@@ -1,6 +1,6 @@
 import type { PartChange, PartFailure, Side } from './change.ts';
 
-/** How many parts, and how many castings a year those of them make that say so. */
+/** How many parts, and how many castings a year those of them make that say so. A die with several parts counts once, with all its castings. */
 export interface Counted {
   readonly parts: number;
   readonly castings: number;
@@ -45,6 +45,8 @@ export interface LoadSide {
 export interface SetChange {
   readonly compared: Counted;
   readonly failed: number;
+  /** Of those compared, dies with several parts. */
+  readonly sharedDies: number;
   readonly alloys: readonly { readonly before: string; readonly after: string; readonly parts: number }[];
   readonly plants: readonly { readonly before: string; readonly after: string; readonly parts: number }[];
   readonly standings: readonly Count[];
@@ -79,6 +81,7 @@ export function summarise(list: readonly PartChange[], failures: readonly PartFa
   return {
     compared: counted(parts),
     failed: failures.length,
+    sharedDies: parts.filter((one) => one.parts !== undefined).length,
     alloys: pairs(parts, 'alloy'),
     plants: pairs(parts, 'plant'),
     standings: STANDINGS.map((standing) => ({
@@ -128,12 +131,13 @@ export function inOrder<T extends { readonly file: string }>(list: readonly T[])
 }
 
 /** Whether two plans say the same of everything that a reader is shown. */
-export function isUnchanged({ groups, appeared, vanished, cautions, leftOut }: PartChange): boolean {
-  return groups.length + appeared.length + vanished.length + cautions.appeared.length + cautions.vanished.length + leftOut.small + leftOut.further === 0;
+export function isUnchanged({ groups, appeared, vanished, cautions, leftOut, parts = [] }: PartChange): boolean {
+  const changes = groups.length + appeared.length + vanished.length + cautions.appeared.length + cautions.vanished.length + leftOut.small + leftOut.further;
+  return changes === 0 && parts.every(isUnchanged);
 }
 
 function counted(parts: readonly PartChange[]): Counted {
-  const volumes = parts.flatMap(({ perYear }) => perYear ?? []);
+  const volumes = parts.flatMap(({ perYear, castings = 1 }) => (perYear === undefined ? [] : perYear * castings));
   return { parts: parts.length, castings: sum(volumes), withoutVolume: parts.length - volumes.length };
 }
 
@@ -215,7 +219,7 @@ function pairs(parts: readonly PartChange[], key: 'alloy' | 'plant'): { before: 
 function stoppersOf(parts: readonly PartChange[]): { code: string; title: string; parts: number }[] {
   const found = new Map<string, { title: string; files: Set<string> }>();
   for (const part of parts.filter(({ standing }) => standing === 'no longer castable')) {
-    for (const { code, title, severity } of part.appeared) {
+    for (const { code, title, severity } of [part, ...(part.parts ?? [])].flatMap(({ appeared }) => appeared)) {
       if (severity !== 'error') continue;
       const entry = found.get(code) ?? { title, files: new Set<string>() };
       entry.files.add(part.file);

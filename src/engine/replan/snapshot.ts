@@ -42,6 +42,17 @@ export interface Snapshot {
   readonly pins: readonly string[];
 }
 
+/** The same of a die with several parts: what its plan holds for a shot, and the plan of each part in it, by its id. */
+export interface DieSnapshot {
+  readonly whole: Snapshot;
+  readonly parts: ReadonlyMap<string, Snapshot>;
+}
+
+/** The plan of a die as it was just made. */
+export function dieSnapshotOf(plan: Plan): DieSnapshot {
+  return { whole: snapshotOf(plan), parts: new Map((plan.parts ?? []).map(({ id, plan: part }) => [id, snapshotOf(part)])) };
+}
+
 /** A plan as it was just made. */
 export function snapshotOf(plan: Plan): Snapshot {
   const { name, number, revision, file } = plan.part;

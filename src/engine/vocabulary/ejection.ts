@@ -92,6 +92,7 @@ export const EJECTION_WORDS = {
   'ejection.cavity-pins': number('1', 'Ejector pins under one casting'),
   'ejection.overflow-pins': number('1', 'Pins on one overflow'),
   'ejection.runner-pins': number('1', 'Pins on the runner of one cavity'),
+  'ejection.runner-pins-all': number('1', 'Pins on the runner of the shot'),
   'ejection.feeder-pins': number('1', 'Pins on biscuit or sprue'),
   'ejection.pins': number('1', 'Ejector pins of the die, with overflows, runner and feeder'),
   'ejection.gap': number('mm', 'Gap before the ejector plate at the end of its stroke'),

@@ -34,10 +34,15 @@ const COLUMNS = [
   'cost of a set of inserts',
   'new errors',
   'new warnings',
+  'parts of the die',
+  'castings of a set',
   'remarks',
 ];
 
-/** One row a part, by RFC 4180; parts that could not be planned come last. Numbers have six digits, for sums. */
+/**
+ * One row a part, and one a die with several parts, which has the figures of a set of its castings; by RFC 4180. What could not
+ * be planned comes last. Numbers have six digits, for sums.
+ */
 export function* partCsv({ parts, failures }: Replanning): Iterable<string> {
   const line = (row: readonly Cell[]): string => `${row.map(field).join(',')}\r\n`;
   yield line(COLUMNS);
@@ -47,7 +52,9 @@ export function* partCsv({ parts, failures }: Replanning): Iterable<string> {
 }
 
 function rowOf(change: PartChange): Cell[] {
-  const { file, part, standing, perYear, before, after, die, dieMissing, appeared, remarks } = change;
+  const { file, part, standing, perYear, castings, before, after, die, dieMissing } = change;
+  const all = [change, ...(change.parts ?? [])];
+  const appeared = all.flatMap((one) => one.appeared);
   const yes = (value: boolean): string => (value ? 'yes' : 'no');
   const word = (side: PartChange['before'], key: (typeof WORDS)[number]): Cell =>
     key === 'castable' ? yes(side.castable) : key === 'machine' ? machineOf(side) : side[key];
@@ -60,9 +67,10 @@ function rowOf(change: PartChange): Cell[] {
     part.revision,
     'yes',
     standing,
-    perYear,
+    perYear === undefined ? undefined : perYear * (castings ?? 1),
     ...WORDS.flatMap((key) => [word(before, key), word(after, key)]),
-    ...FIGURES.flatMap(([id]) => [figureOf(before, id), figureOf(after, id)]),
+    // The sets of a die are no cavities; its castings are.
+    ...FIGURES.flatMap(([id]) => (castings !== undefined && id === 'machine.cavities' ? [castings, castings] : [figureOf(before, id), figureOf(after, id)])),
     die?.verdict,
     die?.because ?? dieMissing,
     touched?.map(({ title, verdict }) => `${title}: ${verdict}`).join('; '),
@@ -70,7 +78,9 @@ function rowOf(change: PartChange): Cell[] {
     die?.verdict === 'new inserts' ? after.figures['cost.set'] : undefined,
     codes('error'),
     codes('warning'),
-    remarks.join(' '),
+    change.parts?.map((one) => one.file).join(' '),
+    castings,
+    all.flatMap(({ remarks }) => remarks).join(' '),
   ];
 }
 

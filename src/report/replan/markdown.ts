@@ -6,7 +6,7 @@ import { printMarkdown } from '../markdown/print.ts';
 import { counted } from '../words.ts';
 import type { Replanning } from './head.ts';
 import { partNodes } from './part-markdown.ts';
-import { figureOf, fromTo, machineOf, numbersFromTo, overText, percentText, volumeText } from './words.ts';
+import { castingsText, figureOf, fromTo, machineOf, numbersFromTo, overText, percentText, volumeText } from './words.ts';
 
 /** A replanning as GitHub-flavoured Markdown, in pieces: half a page for the whole set, a table of all parts, then each part. */
 export function* replanMarkdown(replanning: Replanning): Iterable<string> {
@@ -32,7 +32,7 @@ function opening({ head, set }: Replanning): RootContent[] {
   const changed = head.settings.length === 0 ? 'no field of the part descriptions' : head.settings.join('; ');
   const plants = set.plants.map(({ before, after }) => fromTo(before, after));
   return [
-    heading(1, `Replanning of ${counted(set.compared.parts + set.failed, 'part')}${alloys.length === 1 ? ` in ${alloys[0]}` : ''}`),
+    heading(1, `Replanning of ${whatOf({ set })}${alloys.length === 1 ? ` in ${alloys[0]}` : ''}`),
     { type: 'blockquote', children: [paragraph(strong(head.standing))] },
     list([
       item([`Set: ${changed}${head.sameCavities ? '; the count of cavities of the plan before' : ''}`]),
@@ -43,8 +43,19 @@ function opening({ head, set }: Replanning): RootContent[] {
       item([
         `Plans before: ${head.before === 'made' ? 'made of the files as they stand' : 'those committed beside the files'}; worked out by ${head.tool.name} ${head.tool.version}`,
       ]),
+      ...(set.sharedDies === 0 ? [] : [item([SHARED])]),
     ]),
   ];
+}
+
+const SHARED =
+  'A die with several parts counts as one part in every table, with all its castings; its cost of a part is that of a set of castings, and its parts are not counted again.';
+
+/** `12 parts and 2 dies with several parts` */
+function whatOf({ set: { compared, failed, sharedDies } }: Pick<Replanning, 'set'>): string {
+  const alone = compared.parts - sharedDies + failed;
+  const dies = sharedDies === 0 ? [] : [`${counted(sharedDies, 'die')} with several parts`];
+  return [...(alone === 0 && sharedDies > 0 ? [] : [counted(alone, 'part')]), ...dies].join(' and ');
 }
 
 function summary({ head, set }: Replanning): RootContent[] {
@@ -108,13 +119,15 @@ function machineNodes({ set }: Pick<Replanning, 'set'>): RootContent[] {
 const TABLE_FIGURES = ['machine.cavities', 'cycle.time', 'cycle.hours', 'cost.per-part'] as const;
 
 function partsTable({ parts }: Replanning): RootContent {
-  const rows = parts.map(({ file, part, before, after, standing, die }) => [
-    [part.name],
+  const rows = parts.map(({ file, part, before, after, standing, die, ...shared }) => [
+    [shared.parts === undefined ? part.name : `${part.name} (die with ${castingsText(shared)})`],
     [code(file)],
     [standing],
     [fromTo(before.kind, after.kind)],
     [fromTo(machineOf(before), machineOf(after))],
-    ...TABLE_FIGURES.map((id) => [numbersFromTo(figureOf(before, id), figureOf(after, id))]),
+    ...TABLE_FIGURES.map((id) => [
+      shared.castings !== undefined && id === 'machine.cavities' ? String(shared.castings) : numbersFromTo(figureOf(before, id), figureOf(after, id)),
+    ]),
     [die?.verdict ?? '–'],
   ]);
   return table(['Part', 'File', 'Standing', 'Kind of machine', 'Machine', 'Cavities', 'Cycle, s', 'Hours a year', 'Cost of a part', 'Existing die'], rows);

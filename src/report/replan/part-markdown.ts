@@ -2,22 +2,27 @@ import type { RootContent } from 'mdast';
 import type { FindingChange, PartChange } from '../../engine/replan/change.ts';
 import { code, heading, type Inline, item, list, paragraph, strong, table } from '../markdown/nodes.ts';
 import { counted } from '../words.ts';
-import { shownText } from './words.ts';
+import { castingsText, shownText } from './words.ts';
 
-/** What changes in one part, in order of consequence. */
+/** What changes in one part, or in a die and then in each of its parts, in order of consequence. */
 export function partNodes(change: PartChange): RootContent[] {
-  const { file, part, standing, before, after, remarks, appeared, vanished, cautions } = change;
+  return [...nodesOf(change, 3), ...(change.parts ?? []).flatMap((part) => nodesOf(part, 4))];
+}
+
+/** @param depth of the heading; a part of a die, which stands below it, has no die of its own. */
+function nodesOf(change: PartChange, depth: 3 | 4): RootContent[] {
+  const { file, part, standing, before, after, remarks, appeared, vanished, cautions, parts } = change;
   const marks = [part.number, part.revision === undefined ? undefined : `revision ${part.revision}`].filter((mark) => mark !== undefined);
   const errors = appeared.filter(({ severity }) => severity === 'error');
   const others = appeared.filter(({ severity }) => severity !== 'error');
   const gone = vanished.filter(({ severity }) => severity !== 'note').map(({ title }) => title);
   return [
-    heading(3, [part.name, ...marks].join(', ')),
+    heading(depth, [part.name, ...marks].join(', ')),
     paragraph(
       code(file),
-      `: ${before.alloy === after.alloy ? after.alloy : `${before.alloy} to ${after.alloy}`}. `,
+      `: ${parts === undefined ? '' : `a die with ${castingsText(change)}; `}${before.alloy === after.alloy ? after.alloy : `${before.alloy} to ${after.alloy}`}. `,
       strong(`${upper(standing)}.`),
-      ...dieLine(change),
+      ...(depth === 4 ? [] : dieLine(change)),
     ),
     ...(remarks.length === 0 ? [] : [list(remarks.map((text) => item([text])))]),
     ...findingList('Breaks now', errors),

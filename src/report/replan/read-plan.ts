@@ -1,4 +1,4 @@
-import type { KeptDecision, KeptFinding, KeptValue, Snapshot } from '../../engine/replan/snapshot.ts';
+import type { DieSnapshot, KeptDecision, KeptFinding, KeptValue, Snapshot } from '../../engine/replan/snapshot.ts';
 import type { Diagnostic } from '../../kernel/diagnostic.ts';
 import { Place, type SourceText } from '../../kernel/place.ts';
 import { STATUSES } from '../../kernel/status.ts';
@@ -10,9 +10,28 @@ type Fields = Readonly<Record<string, unknown>>;
 class NoPlan extends Error {}
 
 /** Reads back what `json.ts` writes of one plan, as far as two plans are compared by it. Never throws. */
-export function readPlanJson(source: SourceText): { readonly snapshot: Snapshot } | { readonly fault: Diagnostic } {
+export function readPlanJson(source: SourceText): Read<Snapshot> {
+  return read(source, (data) => snapshotOf(fields(data, 'the document'), 'plan/1', 'part'));
+}
+
+/** The same of the plan of a die with several parts. */
+export function readDiePlanJson(source: SourceText): Read<DieSnapshot> {
+  return read(source, (data) => {
+    const plan = fields(data, 'the document');
+    const whole = snapshotOf(plan, 'die-plan/1', 'die');
+    const parts = list(plan['parts'], 'parts').map((entry) => {
+      const part = fields(entry, 'a part of the die');
+      return [text(part, 'id'), snapshotOf(fields(part['plan'], 'the plan of a part'), 'plan/1', 'part')] as const;
+    });
+    return { whole, parts: new Map(parts) };
+  });
+}
+
+type Read<S> = { readonly snapshot: S } | { readonly fault: Diagnostic };
+
+function read<S>(source: SourceText, snapshot: (data: unknown) => S): Read<S> {
   try {
-    return { snapshot: snapshotOf(JSON.parse(source.text)) };
+    return { snapshot: snapshot(JSON.parse(source.text)) };
   } catch (error) {
     const why = error instanceof NoPlan ? error.message : 'it is not JSON';
     const fix = 'write it anew with "diewright plan PART --format json=FILE", or compare without --before committed';
@@ -21,10 +40,10 @@ export function readPlanJson(source: SourceText): { readonly snapshot: Snapshot 
   }
 }
 
-function snapshotOf(data: unknown): Snapshot {
-  const plan = fields(data, 'the document');
-  if (plan['format'] !== 'plan/1') throw new NoPlan(`its format is ${JSON.stringify(plan['format'] ?? null)}, not "plan/1"`);
-  const part = fields(plan['part'], 'part');
+/** @param of what is planned: the field of the plan that names it. */
+function snapshotOf(plan: Fields, format: string, of: 'part' | 'die'): Snapshot {
+  if (plan['format'] !== format) throw new NoPlan(`its format is ${JSON.stringify(plan['format'] ?? null)}, not "${format}"`);
+  const part = fields(plan[of], of);
   const alloy = fields(plan['alloy'], 'alloy');
   const plant = fields(plan['plant'], 'plant');
   const decisions = new Map(Object.entries(fields(plan['decisions'], 'decisions')).map(([id, entry]) => [id, decisionOf(fields(entry, id), id)]));

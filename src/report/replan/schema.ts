@@ -10,7 +10,7 @@ export function replanJsonSchema(): object {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     $id: `urn:diewright:${REPLAN_FORMAT}`,
     title: 'Replanning',
-    description: 'What another alloy, plant or field changes: for a set of parts, and part by part in the order of their files.',
+    description: 'What another alloy, plant or field changes: for a set of parts and dies with several parts, and one by one in the order of their files.',
     ...object({
       format: { const: REPLAN_FORMAT },
       tool: object({ name: text('Name of the program'), version: text('Its version') }),
@@ -37,6 +37,7 @@ function setDefinitions(): Readonly<Record<string, Schema>> {
       {
         compared: object(counted),
         failed: count,
+        sharedDies: { ...count, description: 'Of those compared, dies with several parts; each counts as one part, with all its castings' },
         alloys: list(pair),
         plants: list(pair),
         standings: list(ref('count')),
@@ -76,7 +77,13 @@ function partDefinitions(): Readonly<Record<string, Schema>> {
         leftOut: object({ small: count, further: count }),
         cautions: object({ appeared: titles, vanished: titles }),
       },
-      { perYear: number('Castings a year'), die: ref('die'), dieMissing: text('Why the existing die is not judged') },
+      {
+        perYear: number('Castings a year; of a die with several parts the sets of castings'),
+        castings: { ...count, description: 'Castings of a set; of a die with several parts only' },
+        parts: { ...list(ref('part')), description: 'Of a die with several parts, what changes in each besides what changes for the whole die' },
+        die: ref('die'),
+        dieMissing: text('Why the existing die is not judged'),
+      },
     ),
     side: object(
       {

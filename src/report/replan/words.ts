@@ -1,4 +1,4 @@
-import type { Shown, Side } from '../../engine/replan/change.ts';
+import type { PartChange, Shown, Side } from '../../engine/replan/change.ts';
 import type { Counted, Total } from '../../engine/replan/set.ts';
 import { formatNumber, formatQuantity } from '../../kernel/format.ts';
 import type { Unit } from '../../kernel/units.ts';
@@ -36,6 +36,11 @@ export function volumeText({ parts, castings, withoutVolume }: Counted): string 
 /** `180 parts, 20 left out`. */
 export function overText({ parts, leftOut }: Pick<Total, 'parts' | 'leftOut'>): string {
   return `${counted(parts, 'part')}${leftOut === 0 ? '' : `, ${leftOut} left out`}`;
+}
+
+/** `2 parts, 8 castings a shot`, of a die with several parts. */
+export function castingsText({ parts = [], castings }: Pick<PartChange, 'parts' | 'castings'>): string {
+  return `${counted(parts.length, 'part')}${castings === undefined ? '' : `, ${counted(castings, 'casting')} a shot`}`;
 }
 
 /** A plan that breaks rules shows the machine that comes nearest; it is no machine for the part. */

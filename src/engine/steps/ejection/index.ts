@@ -29,7 +29,7 @@ function workCasting(ledger: Ledger): void {
   fileFigures(ledger);
   ledger.attempt('ejection.stroke', 'Ejector stroke', () => fileStroke(ledger, cores));
   ledger.attempt('ejection.cavity-pins', 'Ejector pins', () => filePins(ledger));
-  ledger.attempt('ejection.pins', 'Ejector pins of the die', () => filePinTotal(ledger));
+  ledger.attempt('ejection.pins', 'Ejector pins of the die', () => filePinTotal(ledger, ledger.value('ejection.runner-pins')));
   ledger.attempt('ejection.return', 'Return of the ejectors', () => choose(ledger, 'ejection.return'));
 }
 

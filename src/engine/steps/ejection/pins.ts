@@ -151,8 +151,11 @@ function fileDiameter(ledger: Ledger, { force, pins, size, length, end_factor, p
   ledger.apply(pinsByForce, { force: high, pressure, diameter }, { id: 'ejection.pins-high' });
 }
 
-/** All pins of the die. Those of overflows, runner and feeder push on metal that shrinks free, and carry none of the force reckoned. */
-export function filePinTotal(ledger: Ledger): void {
+/**
+ * All pins of the die. Those of overflows, runner and feeder push on metal that shrinks free, and carry none of the force reckoned.
+ * `runner_pins` are those on the runner of what counts as one cavity.
+ */
+export function filePinTotal(ledger: Ledger, runner_pins: Traced<'1'>): void {
   ledger.apply(
     pinTotal,
     {
@@ -160,7 +163,7 @@ export function filePinTotal(ledger: Ledger): void {
       casting: ledger.value('ejection.cavity-pins'),
       overflows: ledger.value('overflow.number'),
       overflow_pins: ledger.value('ejection.overflow-pins'),
-      runner_pins: ledger.value('ejection.runner-pins'),
+      runner_pins,
       feeder_pins: ledger.value('ejection.feeder-pins'),
     },
     { id: 'ejection.pins' },

@@ -34,6 +34,7 @@ function row(ledger: Ledger, label: string, id: ValueId): Cell[][] {
 
 function metal(ledger: Ledger): Block[] {
   if (!ledger.values.has('heat.per-shot')) return [];
+  const alike = ledger.given.set === undefined;
   const of = (label: string, mass: ValueId, item: string, heat: ValueId): Cell[][] =>
     ledger.values.has(heat) ? [[label, cell(ledger, mass), cell(ledger, 'heat.leaves', item), cell(ledger, 'heat.each', item), cell(ledger, heat)]] : [];
   return [
@@ -41,8 +42,8 @@ function metal(ledger: Ledger): Block[] {
       'Metal of a shot',
       ['', 'Mass', 'Leaves at', 'Heat per mass', 'Heat of a shot'],
       [
-        ...of('Castings (mass of one)', 'part.mass', CASTING, 'heat.casting'),
-        ...of('Overflows (mass of one cavity)', 'overflow.mass', CASTING, 'heat.overflow'),
+        ...of(`Castings (mass of ${alike ? 'one' : 'all'})`, 'part.mass', CASTING, 'heat.casting'),
+        ...of(`Overflows (mass of ${alike ? 'one cavity' : 'all'})`, 'overflow.mass', CASTING, 'heat.overflow'),
         ...of('Runner', 'heat.runner-mass', THICK, 'heat.runner'),
         ...of('Biscuit', 'heat.biscuit-mass', THICK, 'heat.biscuit'),
       ],
@@ -57,12 +58,13 @@ function metal(ledger: Ledger): Block[] {
 }
 
 function faces(ledger: Ledger): Block[] {
+  const alike = ledger.given.set === undefined;
   const table = tableBlock(
     'Die face that takes the heat',
     ['', 'Face'],
     [
-      ...row(ledger, 'One casting', 'heat.casting-face'),
-      ...row(ledger, 'Overflows of one cavity', 'heat.overflow-face'),
+      ...row(ledger, alike ? 'One casting' : 'Castings', 'heat.casting-face'),
+      ...row(ledger, alike ? 'Overflows of one cavity' : 'Overflows', 'heat.overflow-face'),
       ...row(ledger, 'All castings with overflows', 'heat.cavity-face'),
       ...row(ledger, 'Runner', 'heat.runner-face'),
       ...row(ledger, 'End of the biscuit', 'heat.biscuit-face'),

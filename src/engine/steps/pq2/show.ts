@@ -144,7 +144,7 @@ function waysIn(ledger: Ledger): Block[] {
           : []),
         ...(has('pq2.needed-gate-area')
           ? [
-              way(ledger, 'Gate area of one cavity, at least', 'gate.area', 'pq2.needed-gate-area'),
+              way(ledger, `Gate area of ${ledger.given.set === undefined ? 'one cavity' : 'the shot'}, at least`, 'gate.area', 'pq2.needed-gate-area'),
               way(ledger, 'Gate velocity with it', 'pq2.velocity', 'pq2.needed-velocity', 'gate.velocity-least'),
             ]
           : []),

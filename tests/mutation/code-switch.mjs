@@ -1,0 +1,15 @@
+// Which fault is on, for code.mjs: bundled into the program it puts faults into.
+export let active = -1;
+let [passes, most] = [0, 0];
+
+/** Turns on a fault, which may be passed `limit` times; -1 is none. */
+export function set(id, limit) {
+  [active, passes, most] = [id, 0, limit];
+}
+
+/** Called where the fault that is on is passed. A loop that it makes endless ends here. */
+export function pass() {
+  passes += 1;
+  if (passes > most) throw new Error('passed too often');
+  return true;
+}

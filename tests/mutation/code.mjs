@@ -1,0 +1,171 @@
+// Puts faults into the source one at a time and says whether the committed plans of the examples would change. Not part of CI.
+//   node tests/mutation/code.mjs [--every N] [--first K] [--plans N] [--survivors FILE] [src/engine/die ...]   (after npm run build)
+// The faults are those of the mutation tester (`npm run mutation`), but all are put in at once behind switches and judged in
+// running processes by what tests/golden/examples.test.ts compares: some hundredths of a second each, where a run of the unit
+// tests takes seconds. --every N takes one fault in N, from the K-th on. --plans N judges each by
+// the N quickest plans that reach it, not by all 26. --survivors writes what no plan showed, one
+// FILE:LINE:COLUMN-LINE:COLUMN a line, as `npm run mutation -- --mutate` reads it: the unit tests may well catch those.
+import { fork, spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { availableParallelism, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
+import { Instrumenter } from '@stryker-mutator/instrumenter';
+import { build } from 'esbuild';
+import settings from '../../.build/stryker.config.mjs';
+
+const root = join(import.meta.dirname, '..', '..');
+const { values: flags, positionals: wanted } = parseArgs({
+  options: {
+    every: { type: 'string', default: '1' },
+    first: { type: 'string', default: '1' },
+    plans: { type: 'string', default: '100' },
+    survivors: { type: 'string' },
+    jobs: { type: 'string' },
+  },
+  allowPositionals: true,
+});
+/** A mutant that answers no sooner is caught: it runs for ever. */
+const MOST_SILENT_MS = 120_000;
+
+const files = ['kernel', 'physics', 'engine']
+  .flatMap((name) => readdirSync(join(root, 'src', name), { recursive: true, encoding: 'utf8' }).map((file) => `src/${name}/${file.replaceAll('\\', '/')}`))
+  .filter((path) => path.endsWith('.ts') && !path.startsWith('src/engine/vocabulary/'))
+  .filter((path) => wanted.length === 0 || wanted.some((one) => path === one || path.startsWith(`${one.replace(/\/$/, '')}/`)))
+  .sort();
+
+/** The source with every fault behind a switch, and the faults. */
+async function instrumented() {
+  const silent = () => {};
+  const logger = { isDebugEnabled: () => false, debug: silent, info: silent, warn: silent, error: silent };
+  const sources = files.map((name) => ({ name, mutate: true, content: readFileSync(join(root, name), 'utf8') }));
+  return new Instrumenter(logger).instrument(sources, { plugins: null, ignorers: [], excludedMutations: settings.mutator.excludedMutations });
+}
+
+/**
+ * One script of the whole program with the switches in it. The tester's own switches ask for a fault by its name and count every
+ * pass, which makes a plan take ten times as long; here one number is compared, and passes are counted in a script of their own.
+ */
+async function bundle(sources, outfile, counting) {
+  const ask = counting
+    ? []
+    : [
+        [/stryMutAct_9fa48\("(\d+)"\)/g, '($active === $1 && $pass())'],
+        [/stryCov_9fa48\([\d", \n]*\),/g, ''],
+      ];
+  const texts = new Map(
+    sources.map(({ name, content }) => [
+      join(root, name),
+      ask.reduce((text, [from, to]) => text.replace(from, to), `import { active as $active, pass as $pass } from 'virtual:switch';\n${content}`),
+    ]),
+  );
+  const virtual = {
+    rulebook: `export default ${JSON.stringify(readFileSync(join(root, 'dist', 'rulebook.txt'), 'latin1'))}`,
+    switch: readFileSync(join(import.meta.dirname, 'code-switch.mjs'), 'utf8'),
+  };
+  const switches = {
+    name: 'switches',
+    setup(builder) {
+      builder.onLoad({ filter: /\.ts$/ }, ({ path }) => (texts.has(path) ? { contents: texts.get(path), loader: 'ts' } : undefined));
+      builder.onResolve({ filter: /^virtual:/ }, ({ path }) => ({ path: path.slice('virtual:'.length), namespace: 'virtual' }));
+      builder.onLoad({ filter: /.*/, namespace: 'virtual' }, ({ path }) => ({ contents: virtual[path] }));
+    },
+  };
+  const contents = [
+    "export { planDie } from './src/die.ts';",
+    "export { loadRulebook, planPart, renderPlans } from './src/index.ts';",
+    "export { set } from 'virtual:switch';",
+  ].join('\n');
+  const banner = { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" };
+  const define = { DIEWRIGHT_VERSION: '"0"' };
+  const stdin = { contents, resolveDir: root, loader: 'ts' };
+  await build({ stdin, bundle: true, format: 'esm', platform: 'node', target: 'node20', logLevel: 'error', outfile, banner, define, plugins: [switches] });
+}
+
+/** Gives each fault to a process that is free; a process that dies or keeps silent has caught its fault, and another takes its place. */
+function judge(script, passes, mutants, tell) {
+  const queue = [...mutants];
+  const jobs = Number(flags.jobs ?? availableParallelism());
+  const work = (done) => {
+    const child = fork(join(import.meta.dirname, 'code-judge.mjs'), [script, passes, flags.plans], { stdio: ['ignore', 'ignore', 'inherit', 'ipc'] });
+    let mutant;
+    let timer;
+    const next = () => {
+      clearTimeout(timer);
+      mutant = queue.shift();
+      if (mutant === undefined) {
+        child.removeAllListeners('exit');
+        child.kill();
+        done();
+        return;
+      }
+      timer = setTimeout(() => child.kill('SIGKILL'), MOST_SILENT_MS);
+      child.send({ id: mutant.id });
+    };
+    child.on('message', ({ result, fresh }) => {
+      if (result !== undefined) tell(mutant, result);
+      if (fresh !== false) return next();
+      // What this fault left behind shows in the plans made after it.
+      clearTimeout(timer);
+      child.removeAllListeners('exit');
+      child.kill();
+      work(done);
+    });
+    child.on('exit', () => {
+      clearTimeout(timer);
+      if (mutant === undefined) throw new Error('the plans cannot be made even without a fault');
+      tell(mutant, 'caught');
+      work(done);
+    });
+  };
+  return Promise.all(Array.from({ length: jobs }, () => new Promise(work)));
+}
+
+const { files: sources, mutants } = await instrumented();
+const [every, first] = [Number(flags.every), Number(flags.first)];
+// Texts are left out by the settings, and come back marked so.
+const faults = mutants.filter(({ status }) => status !== 'Ignored');
+const chosen = faults.filter((_, index) => index % every === first - 1);
+const folder = mkdtempSync(join(tmpdir(), 'mutation-'));
+const counts = new Map();
+const survivors = [];
+process.stdout.write(`${files.length} files, ${faults.length} faults, of which ${chosen.length} are put in\n`);
+try {
+  const script = join(folder, 'program.mjs');
+  await bundle(sources, script, false);
+  const counting = join(folder, 'counting.mjs');
+  await bundle(sources, counting, true);
+  const passes = join(folder, 'passes.json');
+  const { status } = spawnSync(process.execPath, [join(import.meta.dirname, 'code-passes.mjs'), counting, passes], { stdio: 'inherit' });
+  if (status !== 0) throw new Error('the plans cannot be made');
+  let told = 0;
+  await judge(script, passes, chosen, (mutant, result) => {
+    const file = mutant.fileName;
+    const count = counts.get(file) ?? { caught: 0, survived: 0, unreached: 0, declared: 0 };
+    count[result] += 1;
+    counts.set(file, count);
+    if (result === 'survived' || result === 'unreached') survivors.push({ ...mutant, result });
+    told += 1;
+    if (told % 200 === 0) process.stderr.write(`${told} of ${chosen.length}\n`);
+  });
+} finally {
+  rmSync(folder, { recursive: true });
+}
+
+const place = ({ start, end }) => `${start.line + 1}:${start.column}-${end.line + 1}:${end.column}`;
+survivors.sort((a, b) => a.fileName.localeCompare(b.fileName) || a.location.start.line - b.location.start.line);
+if (flags.survivors !== undefined) {
+  const lines = survivors.map(({ fileName, location, result, replacement, mutatorName }) =>
+    [`${fileName}:${place(location)}`, result, mutatorName, replacement.replace(/\s+/g, ' ').slice(0, 100)].join('\t'),
+  );
+  writeFileSync(flags.survivors, `${lines.join('\n')}\n`);
+}
+const total = { caught: 0, survived: 0, unreached: 0, declared: 0 };
+const score = ({ caught, survived, unreached }) => `${((100 * caught) / Math.max(1, caught + survived + unreached)).toFixed(1)} %`;
+const row = (name, count) => console.log(`${name}\t${count.caught}\t${count.survived}\t${count.unreached}\t${count.declared}\t${score(count)}`);
+console.log('file\tcaught\tsurvived\tnot reached\tdeclarations left out\tscore');
+for (const [file, count] of [...counts].sort(([a], [b]) => a.localeCompare(b))) {
+  row(file, count);
+  for (const key of Object.keys(total)) total[key] += count[key];
+}
+row('all', total);
