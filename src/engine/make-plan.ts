@@ -113,7 +113,12 @@ export function planOf(ledger: Ledger, tool: Tool, extent: Extent, settle: Settl
 function sectionsOf(ledger: Ledger, { sections, isKept }: Extent, values: Plan['values']): Section[] {
   // What is not kept is not shown.
   const shown = (block: Block): Block[] => {
-    if (isKept === undefined || block.kind !== 'values') return [block];
+    if (isKept === undefined) return [block];
+    if (block.kind === 'table') {
+      const rows = block.rows.filter((row) => row.every((cell) => typeof cell === 'string' || isKept('value' in cell ? cell.value : cell.decision)));
+      return rows.length === 0 ? [] : [{ ...block, rows }];
+    }
+    if (block.kind !== 'values') return [block];
     const ids = block.ids.filter((id) => values.has(id));
     return ids.length === 0 ? [] : [{ ...block, ids }];
   };

@@ -148,7 +148,10 @@ describe('the words of a plan of a die', () => {
   test('what is of a cavity in other plans is of all castings of the shot', () => {
     const die = plan('latch-lever-pair');
     for (const text of die.titles.values()) expect(text).not.toMatch(/\b(of|from|into) one cavity\b|, one cavity$/);
-    expect(title(die, 'vent.area')).toBe('Vent area of the shot');
+    expect(title(die, 'vent.area')).toBe('Vent area of all castings');
+    expect(title(die, 'cycle.gross-parts')).toBe('Sets an hour');
+    expect(title(die, 'metal.new-per-part')).toBe('New metal for a good set');
+    expect(title(die, 'set.ejection-force[left-lever]')).toContain('one casting');
     expect(title(die, 'runner.area')).toBe('Runner area at the gate, whole shot');
     expect(title(die, 'ejection.runner-pins')).toBe('Pins on the runner of one casting');
   });

@@ -56,10 +56,12 @@ const PART_TOPICS: ReadonlySet<string> = new Set([
   'wall',
 ]);
 const PART_LIMITS =
-  /^(ejection\/(cover-grip|pin|pins|sticking)|finish\/(break-off|flash|heat-treatment|leak-rate|quench)|slide\/|vent\/(room|depth|vacuum-needed)|cooling\/core|die\/(core|line-distance|prehardened|hardness))/;
+  /^(ejection\/(cover-grip|pin|pins|sticking)|finish\/(break-off|flash|heat-treatment|leak-rate|quench)|slide\/|vent\/(room|depth|vacuum-needed)|die\/(core|line-distance|prehardened|hardness))/;
 
 const topicOf = (id: string): string => id.slice(0, id.indexOf('/'));
-const isOfPart = ({ id }: Limit): boolean => PART_TOPICS.has(topicOf(id)) || PART_LIMITS.test(id);
+/** Judged by what the whole shot covers. */
+const SHOT_LIMITS: ReadonlySet<string> = new Set(['overflow/area-usual']);
+const isOfPart = ({ id }: Limit): boolean => !SHOT_LIMITS.has(id) && (PART_TOPICS.has(topicOf(id)) || PART_LIMITS.test(id));
 
 /** Rules about the number of cavities that are all alike. */
 const OF_ALIKE: ReadonlySet<string> = new Set(['cost/best-cavities', 'cycle/cavities-spare', 'die/slide-between', 'die/hydraulic-between', 'runner/balance']);
@@ -105,14 +107,29 @@ const DIE_TITLES: ReadonlyMap<string, string> = new Map(
     'cost.metal': 'Metal in a set',
     'ejection.cavity-force': 'Ejection force of all castings',
     'ejection.cavity-pins': 'Ejector pins of all castings',
+    'part.mass-from-volume': 'Castings of the shot, mass by volume and density',
     'ejection.runner-pins': 'Pins on the runner of one casting',
   }),
 );
 
-function ofTheShot(title: string): string {
-  return title
-    .replace(/\b(of|from|into) one cavity\b/, (_, word: string) => (word === 'of' ? 'of the shot' : `${word} all cavities`))
-    .replace(/, one cavity$/, ', whole shot');
+/** Words of a cavity, a casting and a part, and what they are called where all castings of a shot are one set. */
+const SET_WORDS: readonly (readonly [RegExp, string])[] = [
+  [/\bof one (cavity|casting)\b/, 'of all castings'],
+  [/\b(from|into) one cavity\b/, '$1 all cavities'],
+  [/, one cavity$/, ', whole shot'],
+  [/\bfor one casting\b/, 'for a set'],
+  [/\ba good part\b/, 'a good set'],
+  [/\bkilogram of good parts\b/, 'kilogram of good castings'],
+  [/^Good parts\b/, 'Good sets'],
+  [/\bCastings an hour\b/, 'Sets an hour'],
+  [/\bcastings an hour\b/, 'sets an hour'],
+  [/\bfor each (part|casting)\b/, 'for each set'],
+  [/\bmass of the part\b/, 'mass of the castings'],
+];
+
+function ofTheSet(id: string, title: string): string {
+  // Values of the set name the part that they are of.
+  return id.startsWith('set.') ? title : SET_WORDS.reduce((text, [from, to]) => text.replace(from, to), title);
 }
 
 export const DIE_EXTENT: Extent = {
@@ -143,7 +160,7 @@ export const DIE_EXTENT: Extent = {
   ],
   isJudged: (limit) => !isOfPart(limit) && !OF_ALIKE.has(limit.id),
   isKept: (id) => !NOT_COMMON.test(id),
-  titled: (id, usual) => DIE_TITLES.get(id) ?? ofTheShot(usual),
+  titled: (id, usual) => DIE_TITLES.get(id) ?? ofTheSet(id, usual),
 };
 
 /** Worked out for each part, once the shot is known. */
@@ -169,5 +186,5 @@ export const PART_EXTENT: Extent = {
   isJudged: isOfPart,
   // The press and the ejector plate take the whole shot, so they stand in the plan of the die.
   isKept: (id) => !/^(finish\.(press|plant-drive|room-|shot-|stroke-needed)|ejection\.pins$)/.test(id),
-  titled: (id, usual) => (id.startsWith('ejection.force') ? usual.replace('of the whole shot', 'of all castings of the part') : usual),
+  titled: (id, usual) => (/^(ejection\.force|finish\.trim-force$)/.test(id) ? usual.replace(/of the (whole )?shot/, 'of all castings of the part') : usual),
 };

@@ -86,10 +86,10 @@ export const pinTotal = defineFormula({
   symbol: 'N',
   inputs: {
     cavities: { symbol: 'n', unit: '1', meaning: 'number of cavities', range: [1, 64] },
-    casting: { symbol: 'n_c', unit: '1', meaning: 'pins under one casting', range: [1, 200] },
-    overflows: { symbol: 'n_o', unit: '1', meaning: 'overflows of one cavity', range: [0, 60], domain: 'not-negative' },
+    casting: { symbol: 'n_c', unit: '1', meaning: 'pins under one casting, or under all of a set', range: [1, 2000] },
+    overflows: { symbol: 'n_o', unit: '1', meaning: 'overflows of one cavity, or of a set', range: [0, 500], domain: 'not-negative' },
     overflow_pins: { symbol: 'k_o', unit: '1', meaning: 'pins on one overflow', range: [0, 2], domain: 'not-negative' },
-    runner_pins: { symbol: 'k_r', unit: '1', meaning: 'pins on the runner of one cavity', range: [0, 10], domain: 'not-negative' },
+    runner_pins: { symbol: 'k_r', unit: '1', meaning: 'pins on the runner of one cavity, or of a set', range: [0, 500], domain: 'not-negative' },
     feeder_pins: { symbol: 'k_f', unit: '1', meaning: 'pins on biscuit or sprue', range: [0, 6], domain: 'not-negative' },
   },
   unit: '1',
