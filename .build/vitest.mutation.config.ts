@@ -12,8 +12,8 @@ const FAST = [
   'tests/unit/{kernel,physics}/**/*.test.ts',
   'tests/unit/spec/{bad-input,read-part,set-field}.test.ts',
 ];
-/** Slow to start, and not of one formula or one reader. */
-const SLOW = ['tests/reference/trade.test.ts', 'tests/unit/kernel/located-yaml-time.test.ts'];
+/** Slow to start, not of one formula or one reader, or about time, which faults and switches take. */
+const SLOW = ['tests/reference/trade.test.ts', 'tests/reference/wave-time.test.ts', 'tests/unit/kernel/located-yaml-time.test.ts'];
 
 const named = process.env['MUTATION_TESTS'];
 const config = mergeConfig(base, defineConfig({ test: { exclude: SLOW, reporters: ['default'] } }));

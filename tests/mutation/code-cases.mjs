@@ -9,13 +9,14 @@ export const CASES = readdirSync(examples, { recursive: true, encoding: 'utf8' }
   .filter((name) => /\.(part|die)\.yaml$/.test(name))
   .sort();
 
-/** Gives for a case the plan in JSON, or the faults of the input. */
-export async function planner({ planDie, planPart, loadRulebook, renderPlans }) {
+/** Gives for a case the plan in JSON, or the faults of the input; and, when asked for, its figures. */
+export async function planner({ planDie, planPart, loadRulebook, renderFigures, renderPlans }) {
   const rulebook = await loadRulebook();
   return async (name) => {
     const partText = (entry) => read(join(dirname(name), entry.file.value));
     const request = { rulebook, version: '0' };
     const { plan, diagnostics } = name.endsWith('.die.yaml') ? planDie({ ...request, die: read(name), partText }) : planPart({ ...request, part: read(name) });
-    return plan === undefined ? JSON.stringify(diagnostics.map(({ code, message }) => ({ code, message }))) : renderPlans('json', [plan]);
+    if (plan === undefined) return { text: JSON.stringify(diagnostics.map(({ code, message }) => ({ code, message }))), figures: async () => '' };
+    return { text: await renderPlans('json', [plan]), figures: async () => JSON.stringify(await renderFigures(plan)) };
   };
 }

@@ -9,7 +9,7 @@ globalThis.__stryker__ = switches;
 const planned = await planner(await import(pathToFileURL(script).href));
 for (const name of CASES) {
   switches.currentTestId = name;
-  await planned(name);
+  await (await planned(name)).figures();
 }
 const { static: atLoad, perTest } = switches.mutantCoverage;
 writeFileSync(file, JSON.stringify({ atLoad: Object.keys(atLoad), perTest }));

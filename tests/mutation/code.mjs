@@ -73,7 +73,7 @@ async function bundle(sources, outfile, counting) {
   };
   const contents = [
     "export { planDie } from './src/die.ts';",
-    "export { loadRulebook, planPart, renderPlans } from './src/index.ts';",
+    "export { loadRulebook, planPart, renderFigures, renderPlans } from './src/index.ts';",
     "export { set } from 'virtual:switch';",
   ].join('\n');
   const banner = { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" };

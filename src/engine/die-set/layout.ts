@@ -44,10 +44,9 @@ const ALIKE = 1.03;
  * and of those that are alike in it the one with its pressure centre nearest to the middle of the field.
  */
 export function layOut(castings: readonly ToPlace[], steel: number): SetLayout {
-  const tried: Tried[] = [];
-  for (const upright of waysToLie(castings)) {
-    for (let rows = 1; rows <= castings.length; rows += 1) tried.push(...inRows(castings, upright, rows, steel));
-  }
+  const ways = waysToLie(castings).flatMap((upright) => castings.flatMap((_, i) => standingIn(castings, upright, i + 1, steel) ?? []));
+  const worth = castings.some(({ slides }) => slides.length > 0) ? ways : shortest(ways);
+  const tried = worth.flatMap((way) => inRows(way, castings, steel));
   const lowest = (list: readonly Tried[], of: 0 | 1 | 2, share = 1): Tried[] => {
     const least = list.reduce((low, { rank }) => Math.min(low, rank[of]), Number.POSITIVE_INFINITY);
     return list.filter(({ rank }) => rank[of] <= least * share);
@@ -92,14 +91,38 @@ function waysToLie(castings: readonly ToPlace[]): ReadonlySet<string>[] {
   return Array.from({ length: 2 ** members.length }, (_, bits) => new Set(members.filter((_member, i) => (bits & (1 << i)) !== 0)));
 }
 
-function inRows(castings: readonly ToPlace[], upright: ReadonlySet<string>, count: number, steel: number): Tried[] {
-  const size = (one: ToPlace) => (upright.has(one.member) ? { width: one.b, height: one.a } : { width: one.a, height: one.b });
+/** Castings spread over rows, before they are put in an order there. */
+interface Way {
+  readonly upright: ReadonlySet<string>;
+  readonly rows: readonly (readonly ToPlace[])[];
+  /** mm, of the longer side of the field without slides; the order in a row does not change it. */
+  readonly longer: number;
+}
+
+/** Undefined where a row would be empty. */
+function standingIn(castings: readonly ToPlace[], upright: ReadonlySet<string>, count: number, steel: number): Way | undefined {
+  const size = sizeWhere(upright);
   const rows = spread(castings, count, size);
-  if (rows.some((row) => row.length === 0)) return [];
-  const orders = rows.map((row) => ordersOf(row, ({ member }) => member));
-  return combined(orders)
-    .flatMap((chosen) => lying(place(chosen, upright, size, steel)))
-    .map((layout) => ({ layout, rank: rankOf(layout, castings) }));
+  if (rows.some((row) => row.length === 0)) return undefined;
+  const widths = rows.map((row) => row.reduce((sum, one) => sum + size(one).width, (row.length - 1) * steel));
+  const height = rows.reduce((sum, row) => sum + Math.max(...row.map((one) => size(one).height)), (count - 1) * steel);
+  return { upright, rows, longer: Math.max(height, ...widths) };
+}
+
+/** Those that can be taken where no slide has a say: the others need not be placed. */
+function shortest(ways: readonly Way[]): readonly Way[] {
+  const least = Math.min(...ways.map(({ longer }) => longer));
+  return ways.filter(({ longer }) => longer <= least * ALIKE * (1 + 1e-9));
+}
+
+const sizeWhere = (upright: ReadonlySet<string>) => (one: ToPlace) =>
+  upright.has(one.member) ? { width: one.b, height: one.a } : { width: one.a, height: one.b };
+
+function inRows({ upright, rows }: Way, castings: readonly ToPlace[], steel: number): Tried[] {
+  const known = new Map(castings.map((one) => [one.id, one]));
+  return combined(rows.map((row) => ordersOf(row, ({ member }) => member)))
+    .flatMap((chosen) => lying(place(chosen, upright, sizeWhere(upright), steel)))
+    .map((layout) => ({ layout, rank: rankOf(layout, known) }));
 }
 
 /** An order for each row: every combination where they are few, else the first of each, the second of each and so on. */
@@ -155,8 +178,8 @@ function place(
   return { castings: centred, width, height: bottom, amid: isFree(centred), inner };
 }
 
-function rankOf({ castings, width, height, inner }: SetLayout, toPlace: readonly ToPlace[]): Tried['rank'] {
-  const standing = castings.map((casting) => ({ casting, one: toPlace.find(({ id }) => id === casting.id) as ToPlace }));
+function rankOf({ castings, width, height, inner }: SetLayout, known: ReadonlyMap<string, ToPlace>): Tried['rank'] {
+  const standing = castings.map((casting) => ({ casting, one: known.get(casting.id) as ToPlace }));
   const leaving = standing.flatMap(({ casting, one }) =>
     one.slides.map(({ side, room }) => ({ side: turned(side, casting.turns), room })).filter(({ side }) => casting.edges.includes(side)),
   );
