@@ -2,7 +2,8 @@ import type { Unit } from './units.ts';
 
 /**
  * A number as a plan prints it: three significant digits, four between 1000 and 10000, no grouping, no exponent for
- * engineering sizes. These are estimates; more digits would claim what the figures do not hold.
+ * engineering sizes. These are estimates; more digits would claim what the figures do not hold. A whole number that ends in
+ * zeros after its fourth digit, such as 1125000 castings, is one that somebody gave, and stands as it is.
  */
 export function formatNumber(value: number, digits?: number): string {
   if (!Number.isFinite(value)) return String(value);
@@ -10,7 +11,7 @@ export function formatNumber(value: number, digits?: number): string {
   const size = Math.abs(value);
   if (size === 0) return '0';
   if (size >= 1e9 || size < 1e-4) return value.toExponential(2);
-  const significant = size >= 1000 && size < 10000 ? 4 : 3;
+  const significant = size >= 1000 && (size < 10000 || Number(size.toPrecision(4)) === size) ? 4 : 3;
   return withoutNegativeZero(String(Number(value.toPrecision(significant))));
 }
 
