@@ -139,6 +139,13 @@ describe('two files of one part against one file with as many cavities', () => {
     expect(value(die, 'set.cost[a]') / value(one, 'cost.per-part')).toBeGreaterThan(0.85);
     expect(value(die, 'set.cost[a]') / value(one, 'cost.per-part')).toBeLessThan(1.15);
     expect(value(die, 'set.wall-ratio')).toBe(1);
+    // Each part has its own estimate of pores, of the gas that the shot leaves; its share of the runner is laid out by another road.
+    const part = planOf(die.parts?.[0]?.plan);
+    for (const id of ['porosity.unfed-low', 'porosity.unfed-high', 'porosity.trapped-low']) expect(value(part, id) / value(one, id), id).toBeCloseTo(1, 3);
+    for (const id of ['porosity.gas-high', 'porosity.content-high[vented]']) {
+      expect(value(part, id) / value(one, id), id).toBeGreaterThan(0.75);
+      expect(value(part, id) / value(one, id), id).toBeLessThan(1.35);
+    }
   });
 });
 

@@ -4,7 +4,8 @@ import { Ledger } from '../ledger.ts';
 import { Trial } from '../trial.ts';
 
 /** Beginnings of the values that a shot has for all its castings together: what a part takes from the plan of its die. */
-const OF_THE_SHOT = /^(machine|clamp|shot|sleeve|pot|slow-shot|pq2|intensification|squeeze|cooling|heat|cycle|cycle-rate|runner|die)\./;
+const OF_THE_SHOT =
+  /^((machine|clamp|shot|sleeve|pot|slow-shot|pq2|intensification|squeeze|cooling|heat|cycle|cycle-rate|runner|die)\.|vent\.(air-pressure|gas-left|kind-start\[)|porosity\.shrinkage$)/;
 /** Of these a part has its own. */
 const OWN =
   /^(runner\.(area|volume|depth|width|.*-ratio|step|usual|share|handbook|bend|fan|wall)|die\.(lock|slide-room|steel-around|core-|stream-pressure|line-)|heat\.(casting-face|face-by-wall)|machine\.cavities)/;
