@@ -25,6 +25,7 @@ export function workRunner(ledger: Ledger): void {
   );
   attempt('runner.course', 'Course of the runner', () => {
     ledger.look('runner/section', 'thickness_ratio_least', {}, 'runner.thickness-ratio-least');
+    ledger.look('runner/section', 'thickness_ratio_greatest', {}, 'runner.thickness-ratio-greatest');
     ledger.look('runner/section', 'area_step_least', {}, 'runner.step-least');
     ledger.look('runner/section', 'area_step_greatest', {}, 'runner.step-greatest');
     ledger.look('runner/section', 'bend_ratio', {}, 'runner.bend-ratio');
@@ -79,5 +80,22 @@ export function showRunner(ledger: Ledger): Block[] {
           ),
         ]
       : []),
+    ...(isDeep(ledger)
+      ? [
+          textBlock(
+            'Where it meets the gate a published rule has the runner ',
+            { value: 'runner.thickness-ratio-least' },
+            ' to ',
+            { value: 'runner.thickness-ratio-greatest' },
+            ' times as deep as the gate is thick. The section above is that of the run before it; a fan, or the run that tapers along the gate, comes down to that and keeps the area by its width.',
+          ),
+        ]
+      : []),
   ];
+}
+
+/** Whether the run is deeper than a published rule has it at the gate. */
+function isDeep(ledger: Ledger): boolean {
+  const [depth, thickness, ratio] = (['runner.depth', 'gate.thickness', 'runner.thickness-ratio-greatest'] as const).map((id) => ledger.maybe(id)?.value);
+  return depth !== undefined && thickness !== undefined && ratio !== undefined && depth > ratio * thickness;
 }

@@ -45,6 +45,7 @@ export const GATE_WORDS = {
   'runner.width-ratio-greatest': number('1', 'Runner width over depth, greatest'),
   'runner.wall-draft': number('deg', 'Draft of the runner walls'),
   'runner.thickness-ratio-least': number('1', 'Runner depth over gate thickness, least'),
+  'runner.thickness-ratio-greatest': number('1', 'Runner depth over gate thickness, greatest'),
   'runner.depth': number('mm', 'Runner depth'),
   'runner.width': number('mm', 'Runner width at the parting plane'),
   'runner.area-share': number('%', 'Projected runner area, share of the casting area'),
