@@ -1,4 +1,5 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { planDie } from '../../src/die.ts';
 import { stalePlan } from '../../src/engine/check/stale.ts';
 import { findingsText, houseRulebook, loadRulebook, planPart, type Rulebook } from '../../src/index.ts';
 import { runHere } from '../cli/run-here.ts';
@@ -97,4 +98,14 @@ test('an unknown alloy is told beside the other faults of its file', () => {
   const text = PART.replace(/^alloy: .*$/m, 'alloy: Unheard-of').replace('geometry:', 'geometri:');
   const { diagnostics } = planPart({ part: { name: 'a.part.yaml', text }, rulebook, version });
   expect(diagnostics.map(({ code }) => code)).toEqual(expect.arrayContaining(['spec/unknown-alloy', 'spec/unknown-key']));
+});
+
+test('a die of 44 castings is planned in less than a second', () => {
+  const parts = ['a', 'b'].map((name, i) => `  - { file: ${name}.part.yaml, count: ${i === 0 ? 40 : 4} }`).join('\n');
+  const die = { name: 'd.die.yaml', text: `diewright: die/1\ndie: { name: D }\nparts:\n${parts}\n` };
+  const text = PART.replace(/^alloy: .*$/m, 'alloy: Zamak 5');
+  const start = cpuTime();
+  const { plan } = planDie({ die, partText: ({ file }) => ({ name: file.value, text }), rulebook, version });
+  expect(cpuTime() - start).toBeLessThan(1000);
+  expect(plan?.values.get('set.castings')?.value).toBe(44);
 });
