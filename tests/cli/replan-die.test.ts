@@ -1,4 +1,4 @@
-import { cpSync, mkdirSync, readFileSync, renameSync } from 'node:fs';
+import { cpSync, mkdirSync, readdirSync, readFileSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -88,6 +88,19 @@ describe('writing', () => {
     const { code, err } = replan('apart/dies', '--alloy', 'AZ91D', '--write', '-f', 'csv=out.csv');
     expect([code, err]).toEqual([0, expect.stringContaining('wrote 2 files')]);
     for (const name of PARTS) expect(folder.read(`apart/${name}`)).toContain('alloy: AZ91D');
+  });
+
+  test('a die that names a folder, or a part outside of its repository, is told, and nothing is written anywhere', () => {
+    mkdirSync(folder.file('guest/repo/.git'), { recursive: true });
+    mkdirSync(folder.file('guest/repo/lamp-body.part.yaml'));
+    folder.write('guest/lamp-lid.part.yaml', read('lamp-lid.part.yaml'));
+    folder.write(`guest/repo/${DIE}`, read(DIE).replace('lamp-lid.part.yaml', '../lamp-lid.part.yaml'));
+    const before = readdirSync(folder.file('guest')).sort();
+    const { code, err } = replan(`guest/repo/${DIE}`, '--alloy', 'AZ91D', '--write', '-f', 'csv=out.csv');
+    expect(code).toBe(2);
+    for (const id of ['file/is-a-directory', 'file/outside', 'replan/not-written']) expect(err).toContain(id);
+    expect(readdirSync(folder.file('guest')).sort()).toEqual(before);
+    expect(folder.read('guest/lamp-lid.part.yaml')).toBe(read('lamp-lid.part.yaml'));
   });
 
   test('two dies that share a part write it once; two different texts of it are refused, and nothing is written', () => {

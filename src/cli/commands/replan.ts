@@ -1,8 +1,6 @@
 import { type Command, Option } from 'commander';
 import { type Diagnostic, visibleLine } from '../../index.ts';
 import { headOf, inOrder, type PartChange, type PartFailure, partCsv, type Replanning, replanJson, replanMarkdown, summarise } from '../../replan.ts';
-import { partsOfDie } from '../check/dies.ts';
-import { kindByName } from '../check/kinds.ts';
 import { wantsColour } from '../colour.ts';
 import { type Context, collect } from '../context.ts';
 import { EXIT } from '../exits.ts';
@@ -15,6 +13,7 @@ import { type Outcome, replanJob } from '../replan/job.ts';
 import { REPLAN_FORMATS, type ReplanOutput, readReplanOutputs } from '../replan/outputs.ts';
 import { type ReplanOptions, readTask } from '../replan/request.ts';
 import { Writing } from '../replan/writing.ts';
+import { descriptionsOf } from '../replan/written.ts';
 import { VERSION } from '../version.ts';
 import { writeTogether } from '../write-whole.ts';
 
@@ -66,7 +65,7 @@ async function replan(paths: readonly string[], options: ReplanOptions, context:
     io,
     wantsColour(context.colour, io.env, io.err),
   );
-  const touched = task.write ? [...files, ...files.filter((file) => kindByName(file) === 'die').flatMap(partsOfDie)] : files;
+  const touched = task.write ? [...new Set(files.flatMap((file) => [file, ...descriptionsOf(file)]))] : files;
   const mended = mendBrokenRuns(touched, task.write);
   if (mended.length > 0 && !quiet) await context.report(mended);
 

@@ -1,13 +1,12 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
-import { partFilesOf } from '../../die.ts';
 import { findingsText, type Plan, type SourceText } from '../../index.ts';
 import { type PartChange, type PartFailure, type Replanned, type ReplanRequest, replanPart } from '../../replan.ts';
 import { replanDie } from '../../replan-die.ts';
 import { paletteFor } from '../colour.ts';
 import { type Committed, committedPlans, plannedFile } from '../committed.ts';
 import { BadInput } from '../fault.ts';
-import { readFileText, readText } from '../files.ts';
+import { readText } from '../files.ts';
 import { shownPath } from '../find/look-up.ts';
 import type { Io } from '../io.ts';
 import { isDie, partText } from '../plan-input.ts';
@@ -15,6 +14,7 @@ import { VERSION } from '../version.ts';
 import { changedPlans, changedText } from './changed-files.ts';
 import { Grounds } from './grounds.ts';
 import type { FileChange } from './transaction.ts';
+import { descriptionsOf } from './written.ts';
 
 /** What to do with each part: plain data, so that it can be handed to another thread. */
 export interface Task {
@@ -52,7 +52,7 @@ export async function replanJob(task: Task, io: Io): Promise<(file: string) => P
 async function replanFile(file: string, task: Task, grounds: Grounds, io: Io): Promise<Outcome> {
   try {
     // First, so that what is written over is what was read or older; then it is found to have changed.
-    const old = task.write ? bytesOf(file) : new Map<string, Buffer>();
+    const old = task.write ? bytesOf(descriptionsOf(file)) : new Map<string, Buffer>();
     const source = await readText(file, io);
     const ground = await grounds.of(file);
     const committed = task.committed || task.write ? committedPlans(file) : {};
@@ -67,7 +67,7 @@ async function replanFile(file: string, task: Task, grounds: Grounds, io: Io): P
     }
     const { texts, plan } = done.after;
     const files = task.write
-      ? [...texts.map(({ path, text }) => changedText(path, old.get(path) ?? readFileSync(path), text)), ...(await changedPlans(committed, plan))]
+      ? [...texts.map(({ path, text }) => changedText(path, old.get(shownPath(path)) ?? readFileSync(path), text)), ...(await changedPlans(committed, plan))]
       : [];
     return { change: { ...done.change, file }, faults: '', files };
   } catch (error) {
@@ -77,10 +77,21 @@ async function replanFile(file: string, task: Task, grounds: Grounds, io: Io): P
   }
 }
 
-/** The descriptions that a file stands for: a part is itself, a die the parts that it names. What cannot be read is told when it is planned. */
-function bytesOf(file: string): Map<string, Buffer> {
-  const paths = isDie({ name: file, text: readFileSync(file, 'utf8') }) ? partFilesOf(readFileText(file)).map((part) => join(dirname(file), part)) : [file];
-  return new Map(paths.flatMap((path) => (existsSync(path) ? [[path, readFileSync(path)] as const] : [])));
+/** What files hold, by their paths as they are shown. What cannot be read is told when it is planned. */
+function bytesOf(paths: readonly string[]): Map<string, Buffer> {
+  const read = (path: string): Buffer | undefined => {
+    try {
+      return readFileSync(path);
+    } catch {
+      return undefined;
+    }
+  };
+  return new Map(
+    paths.flatMap((path) => {
+      const bytes = read(path);
+      return bytes === undefined ? [] : [[shownPath(path), bytes] as const];
+    }),
+  );
 }
 
 type Common = Omit<ReplanRequest, 'part'>;
