@@ -13,3 +13,9 @@ export function pass() {
   if (passes > most) throw new Error('passed too often');
   return true;
 }
+
+/** How often each switch was passed. */
+export const counts = new Uint32Array(2 ** 17);
+export function count(...ids) {
+  for (let i = 0; i < ids.length; i += 1) counts[ids[i]] += 1;
+}

@@ -1,14 +1,15 @@
 // Puts faults into the source one at a time and says whether the committed plans of the examples would change. Not part of CI.
-//   node tests/mutation/code.mjs [--every N] [--first K] [--plans N] [--survivors FILE] [src/engine/die ...]   (after npm run build)
-// The faults are those of the mutation tester (`npm run mutation`), but all are put in at once behind switches and judged in
-// running processes by what tests/golden/examples.test.ts compares: some hundredths of a second each, where a run of the unit
-// tests takes seconds. --every N takes one fault in N, from the K-th on. --plans N judges each by
-// the N quickest plans that reach it, not by all 26. --survivors writes what no plan showed, one
-// FILE:LINE:COLUMN-LINE:COLUMN a line, as `npm run mutation -- --mutate` reads it: the unit tests may well catch those.
+//   node tests/mutation/code.mjs [--tests FILE_OR_FOLDER,...] [--every N] [--first K] [--most N] [--only FILE] [--survivors FILE] [src/engine/die ...]
+// (after npm run build). The faults are those of the mutation tester (`npm run mutation`), but all are put in at once behind
+// switches and judged in running processes: some hundredths of a second each, where a run of the tests takes seconds. The judges are
+// what tests/golden/examples.test.ts compares, or with --tests these tests. --every N takes one fault in N, from the K-th on;
+// --most N judges each by the N quickest cases that reach it; --survivors writes what nothing showed, and --only takes the
+// faults of such a list: first by plans, then what they left by tests.
 import { fork, spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { availableParallelism, tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { dirname, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
 import { Instrumenter } from '@stryker-mutator/instrumenter';
 import { build } from 'esbuild';
@@ -19,7 +20,9 @@ const { values: flags, positionals: wanted } = parseArgs({
   options: {
     every: { type: 'string', default: '1' },
     first: { type: 'string', default: '1' },
-    plans: { type: 'string', default: '100' },
+    most: { type: 'string', default: '100' },
+    tests: { type: 'string' },
+    only: { type: 'string' },
     survivors: { type: 'string' },
     jobs: { type: 'string' },
   },
@@ -44,11 +47,14 @@ async function instrumented() {
 
 /**
  * One script of the whole program with the switches in it. The tester's own switches ask for a fault by its name and count every
- * pass, which makes a plan take ten times as long; here one number is compared, and passes are counted in a script of their own.
+ * pass, which makes a plan take ten times as long; here one number is compared, and passes are counted beforehand, by a script of their own.
  */
 async function bundle(sources, outfile, counting) {
   const ask = counting
-    ? []
+    ? [
+        [/stryMutAct_9fa48\("\d+"\)/g, 'false'],
+        [/stryCov_9fa48\(("[\d", \n]+)\)/g, (_, ids) => `$count(${ids.replaceAll('"', '')})`],
+      ]
     : [
         [/stryMutAct_9fa48\("(\d+)"\)/g, '($active === $1 && $pass())'],
         [/stryCov_9fa48\([\d", \n]*\),/g, ''],
@@ -56,30 +62,49 @@ async function bundle(sources, outfile, counting) {
   const texts = new Map(
     sources.map(({ name, content }) => [
       join(root, name),
-      ask.reduce((text, [from, to]) => text.replace(from, to), `import { active as $active, pass as $pass } from 'virtual:switch';\n${content}`),
+      ask.reduce(
+        (text, [from, to]) => text.replace(from, to),
+        `import { active as $active, count as $count, pass as $pass } from 'virtual:switch';\n${content}`,
+      ),
     ]),
   );
   const virtual = {
     rulebook: `export default ${JSON.stringify(readFileSync(join(root, 'dist', 'rulebook.txt'), 'latin1'))}`,
     switch: readFileSync(join(import.meta.dirname, 'code-switch.mjs'), 'utf8'),
+    vitest: readFileSync(join(import.meta.dirname, 'code-vitest.mjs'), 'utf8'),
   };
   const switches = {
     name: 'switches',
     setup(builder) {
-      builder.onLoad({ filter: /\.ts$/ }, ({ path }) => (texts.has(path) ? { contents: texts.get(path), loader: 'ts' } : undefined));
-      builder.onResolve({ filter: /^virtual:/ }, ({ path }) => ({ path: path.slice('virtual:'.length), namespace: 'virtual' }));
-      builder.onLoad({ filter: /.*/, namespace: 'virtual' }, ({ path }) => ({ contents: virtual[path] }));
+      builder.onLoad({ filter: /\.ts$/ }, ({ path }) => ({ contents: placed(texts.get(path) ?? readFileSync(path, 'utf8'), path), loader: 'ts' }));
+      builder.onResolve({ filter: /^virtual:|^vitest$/ }, ({ path }) => ({ path: path.replace('virtual:', ''), namespace: 'virtual' }));
+      builder.onLoad({ filter: /.*/, namespace: 'virtual' }, ({ path }) => ({ contents: virtual[path], resolveDir: root }));
     },
   };
-  const contents = [
-    "export { planDie } from './src/die.ts';",
-    "export { loadRulebook, planPart, renderFigures, renderPlans } from './src/index.ts';",
-    "export { set } from 'virtual:switch';",
-  ].join('\n');
+  const program =
+    flags.tests === undefined
+      ? ["export { planDie } from './src/die.ts';", "export { loadRulebook, planPart, renderFigures, renderPlans } from './src/index.ts';"]
+      : ["export { tests } from 'vitest';", ...testFiles().map((path) => `import ${JSON.stringify(`./${path}`)};`)];
+  const contents = [...program, "export { counts, set } from 'virtual:switch';"].join('\n');
   const banner = { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" };
   const define = { DIEWRIGHT_VERSION: '"0"' };
   const stdin = { contents, resolveDir: root, loader: 'ts' };
-  await build({ stdin, bundle: true, format: 'esm', platform: 'node', target: 'node20', logLevel: 'error', outfile, banner, define, plugins: [switches] });
+  const options = { bundle: true, format: 'esm', platform: 'node', target: 'node20', packages: 'external', logLevel: 'error', outfile, banner, define };
+  await build({ ...options, stdin, plugins: [switches] });
+}
+
+/** Files are found from where the sources are, not from where they are bundled to. */
+function placed(text, path) {
+  const here = { dirname: dirname(path), filename: path, url: pathToFileURL(path).href };
+  return text.replace(/import\.meta\.(dirname|filename|url)/g, (_, name) => JSON.stringify(here[name]));
+}
+
+/** The test files named, without those about time, which switches take. */
+function testFiles() {
+  const list = flags.tests
+    .split(',')
+    .flatMap((name) => (name.endsWith('.ts') ? [name] : readdirSync(join(root, name), { recursive: true, encoding: 'utf8' }).map((file) => `${name}/${file}`)));
+  return list.filter((path) => path.endsWith('.test.ts') && !path.endsWith('-time.test.ts')).sort();
 }
 
 /** Gives each fault to a process that is free; a process that dies or keeps silent has caught its fault, and another takes its place. */
@@ -87,7 +112,7 @@ function judge(script, passes, mutants, tell) {
   const queue = [...mutants];
   const jobs = Number(flags.jobs ?? availableParallelism());
   const work = (done) => {
-    const child = fork(join(import.meta.dirname, 'code-judge.mjs'), [script, passes, flags.plans], { stdio: ['ignore', 'ignore', 'inherit', 'ipc'] });
+    const child = fork(join(import.meta.dirname, 'code-judge.mjs'), [script, passes, flags.most], { stdio: ['ignore', 'ignore', 'inherit', 'ipc'] });
     let mutant;
     let timer;
     const next = () => {
@@ -125,8 +150,23 @@ const { files: sources, mutants } = await instrumented();
 const [every, first] = [Number(flags.every), Number(flags.first)];
 // Texts are left out by the settings, and come back marked so.
 const faults = mutants.filter(({ status }) => status !== 'Ignored');
-const chosen = faults.filter((_, index) => index % every === first - 1);
-const folder = mkdtempSync(join(tmpdir(), 'mutation-'));
+const wantedFaults =
+  flags.only === undefined
+    ? undefined
+    : new Set(
+        readFileSync(flags.only, 'utf8')
+          .split('\n')
+          .map((line) =>
+            line
+              .split('\t')
+              .filter((_, i) => i !== 1)
+              .join(' '),
+          ),
+      );
+const chosen = faults.filter((fault, index) => (wantedFaults === undefined ? index % every === first - 1 : wantedFaults.has(lineOf(fault).join(' '))));
+// Below the root, so that packages are found.
+mkdirSync(join(root, '.stryker'), { recursive: true });
+const folder = mkdtempSync(join(root, '.stryker', 'code-'));
 const counts = new Map();
 const survivors = [];
 process.stdout.write(`${files.length} files, ${faults.length} faults, of which ${chosen.length} are put in\n`);
@@ -152,12 +192,17 @@ try {
   rmSync(folder, { recursive: true });
 }
 
-const place = ({ start, end }) => `${start.line + 1}:${start.column}-${end.line + 1}:${end.column}`;
+/** Where a fault is and what it is, as lists of survivors name it. */
+function lineOf({ fileName, location: { start, end }, mutatorName, replacement }) {
+  return [`${fileName}:${start.line + 1}:${start.column}-${end.line + 1}:${end.column}`, mutatorName, replacement.replace(/\s+/g, ' ').slice(0, 100)];
+}
+
 survivors.sort((a, b) => a.fileName.localeCompare(b.fileName) || a.location.start.line - b.location.start.line);
 if (flags.survivors !== undefined) {
-  const lines = survivors.map(({ fileName, location, result, replacement, mutatorName }) =>
-    [`${fileName}:${place(location)}`, result, mutatorName, replacement.replace(/\s+/g, ' ').slice(0, 100)].join('\t'),
-  );
+  const lines = survivors.map((fault) => {
+    const [where, ...what] = lineOf(fault);
+    return [where, fault.result, ...what].join('\t');
+  });
   writeFileSync(flags.survivors, `${lines.join('\n')}\n`);
 }
 const total = { caught: 0, survived: 0, unreached: 0, declared: 0 };

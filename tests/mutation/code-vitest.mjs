@@ -1,0 +1,56 @@
+// What tests import in place of vitest, for code.mjs: they are gathered as functions, to be run again and again in one process.
+import {
+  ASYMMETRIC_MATCHERS_OBJECT,
+  customMatchers,
+  GLOBAL_EXPECT,
+  getState,
+  JestAsymmetricMatchers,
+  JestChaiExpect,
+  JestExtend,
+  setState,
+} from '@vitest/expect';
+import * as chai from 'chai';
+
+for (const plugin of [JestExtend, JestChaiExpect, JestAsymmetricMatchers]) chai.use(plugin);
+export const expect = Object.assign((value, message) => chai.expect(value, message), chai.expect, globalThis[ASYMMETRIC_MATCHERS_OBJECT]);
+expect.getState = () => getState(expect);
+expect.setState = (state) => setState(state, expect);
+globalThis[GLOBAL_EXPECT] = expect;
+setState({ assertionCalls: 0, isExpectingAssertions: false, expectedAssertionsNumber: null }, expect);
+chai.expect.extend(expect, customMatchers);
+
+/** Every test, with the hooks of the suites around it. */
+export const tests = [];
+const root = { name: '', before: [], each: [], after: [] };
+let suites = [root];
+
+const nameOf = (name) => [...suites.slice(1).map((suite) => suite.name), String(name)].join(' > ');
+const functionOf = (...rest) => rest.find((one) => typeof one === 'function');
+
+function add(name, ...rest) {
+  tests.push({ name: nameOf(name), run: functionOf(...rest), suites: [...suites] });
+}
+
+function suite(name, ...rest) {
+  suites.push({ name: String(name), before: [], each: [], after: [] });
+  try {
+    functionOf(...rest)();
+  } finally {
+    suites = suites.slice(0, -1);
+  }
+}
+
+/** Rows become tests or suites of their own, numbered in place of the printed values. */
+const eachOf = (define) => (rows) => (name, run) => {
+  for (const [i, row] of [...rows].entries()) define(`${name} #${i}`, () => run(...(Array.isArray(row) ? row : [row])));
+};
+const leftOut = Object.assign(() => {}, { each: () => () => {} });
+
+export const test = Object.assign(add, { each: eachOf(add), skip: leftOut, skipIf: (no) => (no ? leftOut : test), runIf: (yes) => (yes ? test : leftOut) });
+export const it = test;
+export const describe = Object.assign(suite, { each: eachOf(suite), skip: leftOut, skipIf: (no) => (no ? leftOut : describe) });
+const hook = (kind) => (run) => suites.at(-1)[kind].push(run);
+export const beforeAll = hook('before');
+export const beforeEach = hook('each');
+export const afterAll = hook('after');
+export const afterEach = () => {};
