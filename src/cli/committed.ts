@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import type { SourceText } from '../index.ts';
-import { MOST_PLAN_BYTES } from './check/beside.ts';
+import { MOST_PLAN_BYTES, planNames } from './check/beside.ts';
 import { kindByName } from './check/kinds.ts';
 import { readFileText } from './files.ts';
 
@@ -16,15 +16,26 @@ export interface Committed {
  * they say that they are of that file.
  */
 export function committedPlans(file: string): Committed {
-  const folder = dirname(file);
-  const stem = basename(file).replace(/(\.(part|die))?\.ya?ml$/, '');
-  const read = (name: string): SourceText | undefined => {
-    const path = join(folder, name);
-    return existsSync(path) ? readFileText(path, MOST_PLAN_BYTES) : undefined;
+  const found = (form: 'json' | 'markdown', nameIn: (plan: SourceText) => string | undefined): SourceText | undefined => {
+    for (const { name, shared } of planNames(file).filter((one) => one.form === form)) {
+      const path = join(dirname(file), name);
+      const plan = existsSync(path) ? readFileText(path, MOST_PLAN_BYTES) : undefined;
+      if (plan !== undefined && isOf(nameIn(plan), file, shared)) return plan;
+    }
+    return undefined;
   };
-  const json = unlessOfOther(read(`${stem}.plan.json`), file, plannedFile) ?? ifOf(read('plan.json'), file, plannedFile);
-  const markdown = unlessOfOther(read(`${stem}.plan.md`), file, readFrom) ?? ifOf(read('plan.md'), file, readFrom);
+  const [json, markdown] = [found('json', plannedFile), found('markdown', readFrom)];
   return { ...(json === undefined ? {} : { json }), ...(markdown === undefined ? {} : { markdown }) };
+}
+
+/**
+ * Whether a plan is of a file, by the name that it gives: one for the folder must say that file. One that is named after the file
+ * is of it whatever it says, but for a part and a die that are named alike.
+ */
+function isOf(named: string | undefined, file: string, shared: boolean): boolean {
+  if (shared) return named !== undefined && basename(named) === basename(file);
+  const [said, kind] = [kindByName(named ?? ''), kindByName(file)];
+  return said === undefined || kind === undefined || said === kind;
 }
 
 /** The name that a plan in JSON gives the file of its part or die; undefined when it gives none. */
@@ -40,16 +51,4 @@ export function plannedFile({ text }: SourceText): string | undefined {
 /** The same of a plan in Markdown. */
 function readFrom({ text }: SourceText): string | undefined {
   return /^[*-] Read from `([^`]+)`/m.exec(text.slice(0, 100_000))?.[1];
-}
-
-/** A part and a die may be named alike; a plan named after both is of the one that it says. */
-function unlessOfOther(plan: SourceText | undefined, file: string, nameIn: (plan: SourceText) => string | undefined): SourceText | undefined {
-  const kind = plan === undefined ? undefined : kindByName(nameIn(plan) ?? '');
-  return kind === undefined || kind === (kindByName(file) ?? kind) ? plan : undefined;
-}
-
-function ifOf(plan: SourceText | undefined, file: string, nameIn: (plan: SourceText) => string | undefined): SourceText | undefined {
-  if (plan === undefined) return undefined;
-  const name = nameIn(plan);
-  return name !== undefined && basename(name) === basename(file) ? plan : undefined;
 }

@@ -1,7 +1,6 @@
 import { withoutPartsOfDies } from './check/dies.ts';
-import { type FileKind, kindByName, kindByText } from './check/kinds.ts';
+import { kindByName, kindByReading } from './check/kinds.ts';
 import { BadInput, badInput } from './fault.ts';
-import { readFileText } from './files.ts';
 import { distinct, lookUp, realOf, unreadFolder } from './find/look-up.ts';
 
 /** Endings of descriptions of parts and dies; a file that is named may have any. */
@@ -22,7 +21,7 @@ export async function findPlanned(paths: readonly string[]): Promise<string[]> {
   }
   const files = distinct(found, realOf, (a, b) => (a < b ? -1 : a > b ? 1 : 0));
   return withoutPartsOfDies(
-    files.map((path) => ({ path, kind: kindOf(path) })),
+    files.map((path) => ({ path, kind: kindByName(path) ?? kindByReading(path) ?? 'part' })),
     paths,
   ).map(({ path }) => path);
 }
@@ -39,16 +38,4 @@ async function filesOf(path: string): Promise<readonly string[]> {
       `they end in ${ENDINGS.join(' and ')}; name files, folders or a quoted pattern`,
     );
   return looked.paths;
-}
-
-/** What a file holds by its name, else by its text; what cannot be read is told when it is planned. */
-function kindOf(path: string): FileKind {
-  const named = kindByName(path);
-  if (named !== undefined) return named;
-  try {
-    return kindByText(readFileText(path).text) ?? 'part';
-  } catch (error) {
-    if (error instanceof BadInput) return 'part';
-    throw error;
-  }
 }

@@ -56,7 +56,7 @@ describe('dies with several parts among the files', () => {
     expect(code).toBe(2);
     expect(err).toContain(`broken/${DIE}:`);
     expect(err).toContain('lamp-lid.part.yaml');
-    expect(out).toContain('## Parts that could not be planned');
+    expect(out).toContain('## What could not be planned');
     expect(out).toContain('### Reservoir cover');
   });
 });

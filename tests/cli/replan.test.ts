@@ -191,6 +191,14 @@ describe('exits and bad input', () => {
     expect(err).not.toContain('    at ');
   });
 
+  test('a sum over no part is told as none, and not as nothing', () => {
+    folder.write('alone.part.yaml', 'diewright: part/1\npart: {');
+    const { code, out } = replan('alone.part.yaml', '--alloy', 'AZ91D');
+    expect(code).toBe(2);
+    expect(out).toContain('| Machine hours a year | – | – | – | 0 parts |');
+    expect(out).not.toContain('0 h');
+  });
+
   test('one broken file stops no other, and is told', () => {
     mkdirSync(folder.file('mixed'));
     folder.write('mixed/a.part.yaml', 'diewright: part/1\npart: {');

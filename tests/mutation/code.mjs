@@ -1,7 +1,7 @@
 // Puts faults into the source one at a time and says whether the committed plans of the examples would change. Not part of CI.
 //   node tests/mutation/code.mjs [--tests FILE_OR_FOLDER,...] [--every N] [--first K] [--most N] [--only FILE] [--survivors FILE] [src/engine/die ...]
 // (after npm run build). The faults are those of the mutation tester (`npm run mutation`), but all are put in at once behind
-// switches and judged in running processes: some hundredths of a second each, where a run of the tests takes seconds. The judges are
+// switches and judged in running processes: some tenths of a second each, where a run of the tests takes seconds. The judges are
 // what tests/golden/examples.test.ts compares, or with --tests these tests. --every N takes one fault in N, from the K-th on;
 // --most N judges each by the N quickest cases that reach it; --survivors writes what nothing showed, and --only takes the
 // faults of such a list: first by plans, then what they left by tests.

@@ -4,7 +4,7 @@ import { type Diagnostic, nearestWord } from '../../index.ts';
 import { BadInput } from '../fault.ts';
 import { readFileText } from '../files.ts';
 import { distinct, type LookedUp, lookUp, realInFolder, shownPath, unreadFolder } from '../find/look-up.ts';
-import { type FileKind, type Found, kindByName, kindByText, SEARCHED } from './kinds.ts';
+import { type FileKind, type Found, kindByName, kindByReading, kindByText, SEARCHED } from './kinds.ts';
 
 export type { Found } from './kinds.ts';
 
@@ -60,21 +60,12 @@ function addMatches({ kind, paths, unread }: Extract<LookedUp, { readonly paths:
   let taken = 0;
   for (const path of paths) {
     // A pattern may match files of every sort; those that are none of ours are passed over.
-    const found = kindByName(path) ?? (kind === 'pattern' && /\.ya?ml$/.test(path) ? quietKind(path) : undefined);
+    const found = kindByName(path) ?? (kind === 'pattern' && /\.ya?ml$/.test(path) ? kindByReading(path) : undefined);
     if (found === undefined) continue;
     add(path, found);
     taken += 1;
   }
   return taken + unread.length;
-}
-
-function quietKind(path: string): FileKind | undefined {
-  try {
-    return kindByText(readFileText(path).text);
-  } catch (error) {
-    if (error instanceof BadInput) return undefined;
-    throw error;
-  }
 }
 
 function nothing(argument: string, kind: 'folder' | 'other'): Diagnostic {

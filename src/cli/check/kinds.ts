@@ -1,4 +1,6 @@
 import { basename } from 'node:path';
+import { BadInput } from '../fault.ts';
+import { readFileText } from '../files.ts';
 
 /** What a file that can be checked holds. */
 export type FileKind = 'part' | 'die' | 'plant';
@@ -30,4 +32,14 @@ export function kindByName(path: string): FileKind | undefined {
 export function kindByText(text: string): FileKind | undefined {
   const word = /^["']?diewright["']?[ \t]*:[ \t]*["']?([a-z]+)\//m.exec(text)?.[1];
   return KINDS.find(({ kind }) => kind === word)?.kind;
+}
+
+/** The same of a file that lies there; undefined where it cannot be read, which is told by whoever reads it for its sake. */
+export function kindByReading(path: string): FileKind | undefined {
+  try {
+    return kindByText(readFileText(path).text);
+  } catch (error) {
+    if (error instanceof BadInput) return undefined;
+    throw error;
+  }
 }

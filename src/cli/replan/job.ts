@@ -60,11 +60,9 @@ async function replanFile(file: string, task: Task, grounds: Grounds, io: Io): P
     // A committed plan keeps the name by which it knows its file, so that rewriting it from another folder changes no name.
     const name = (task.write && committed.json !== undefined ? plannedFile(committed.json) : undefined) ?? source.name;
     const common = commonOf(task, committed, ground);
-    const done = isDie(source) ? dieDone({ ...source, name }, file, common) : partDone({ ...source, name }, file, common);
-    if (done.change === undefined || done.after === undefined) {
-      const named = name === source.name ? done : isDie(source) ? dieDone(source, file, common) : partDone(source, file, common);
-      return failed(file, named, task);
-    }
+    const replan = isDie(source) ? dieDone : partDone;
+    const done = replan({ ...source, name }, file, common);
+    if (done.change === undefined || done.after === undefined) return failed(file, name === source.name ? done : replan(source, file, common), task);
     const { texts, plan } = done.after;
     const files = task.write
       ? [...texts.map(({ path, text }) => changedText(path, old.get(shownPath(path)) ?? readFileSync(path), text)), ...(await changedPlans(committed, plan))]

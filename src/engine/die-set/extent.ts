@@ -31,6 +31,7 @@ import { squeezeStep } from '../steps/squeeze.ts';
 import { ventStep } from '../steps/vent.ts';
 import { ventBalanceStep } from '../steps/vent-balance/index.ts';
 import { castingsSection, costSection, ejectionSection, runnerSection, trimmingSection } from './show.ts';
+import { ofTheSet } from './words.ts';
 
 // What of a die with castings of several parts is said in the plan of the die, and what in the plan of each part.
 
@@ -112,26 +113,6 @@ const DIE_TITLES: ReadonlyMap<string, string> = new Map(
   }),
 );
 
-/** Words of a cavity, a casting and a part, and what they are called where all castings of a shot are one set. */
-const SET_WORDS: readonly (readonly [RegExp, string])[] = [
-  [/\bof one (cavity|casting)\b/, 'of all castings'],
-  [/\b(from|into) one cavity\b/, '$1 all cavities'],
-  [/, one cavity$/, ', whole shot'],
-  [/\bfor one casting\b/, 'for a set'],
-  [/\ba good part\b/, 'a good set'],
-  [/\bkilogram of good parts\b/, 'kilogram of good castings'],
-  [/^Good parts\b/, 'Good sets'],
-  [/\bCastings an hour\b/, 'Sets an hour'],
-  [/\bcastings an hour\b/, 'sets an hour'],
-  [/\bfor each (part|casting)\b/, 'for each set'],
-  [/\bmass of the part\b/, 'mass of the castings'],
-];
-
-function ofTheSet(id: string, title: string): string {
-  // Values of the set name the part that they are of.
-  return id.startsWith('set.') ? title : SET_WORDS.reduce((text, [from, to]) => text.replace(from, to), title);
-}
-
 export const DIE_EXTENT: Extent = {
   sections: [
     castingsSection,
@@ -160,7 +141,8 @@ export const DIE_EXTENT: Extent = {
   ],
   isJudged: (limit) => !isOfPart(limit) && !OF_ALIKE.has(limit.id),
   isKept: (id) => !NOT_COMMON.test(id),
-  titled: (id, usual) => DIE_TITLES.get(id) ?? ofTheSet(id, usual),
+  // Values of the set name the part that they are of.
+  titled: (id, usual) => DIE_TITLES.get(id) ?? (id.startsWith('set.') ? usual : ofTheSet(usual)),
 };
 
 /** Worked out for each part, once the shot is known. */

@@ -66,8 +66,9 @@ function summary({ head, set }: Replanning): RootContent[] {
   ];
   const totals = set.totals.map((total) => [
     [total.id === 'cost.per-year' && set.currency !== undefined ? `${total.title} (${set.currency})` : total.title],
-    [formatQuantity(total.before, total.unit as Unit)],
-    [formatQuantity(total.after, total.unit as Unit)],
+    // The sum over no part is none, and not nothing.
+    [total.parts === 0 ? '–' : formatQuantity(total.before, total.unit as Unit)],
+    [total.parts === 0 ? '–' : formatQuantity(total.after, total.unit as Unit)],
     [percentText(total.percent)],
     [overText(total)],
   ]);
@@ -134,8 +135,5 @@ function partsTable({ parts }: Replanning): RootContent {
 }
 
 function notPlanned({ failures }: Replanning): RootContent[] {
-  return [
-    heading(2, 'Parts that could not be planned'),
-    list(failures.map(({ file, message, code: id }) => item([code(file), `: ${message} (`, code(id), ')']))),
-  ];
+  return [heading(2, 'What could not be planned'), list(failures.map(({ file, message, code: id }) => item([code(file), `: ${message} (`, code(id), ')'])))];
 }

@@ -1,3 +1,4 @@
+import { ofTheSet } from '../../engine/die-set/words.ts';
 import type { Plan } from '../../engine/plan.ts';
 import type { Id, Line } from './form.ts';
 import type { SheetName } from './names.ts';
@@ -76,16 +77,14 @@ export function linesFor(plan: Plan, sheet: SheetName, lines: readonly Line[], f
 
 function said(title: string): string {
   if (title === 'Casting' || title === 'Part') return 'Castings, together';
-  return title.replace('good part', 'good set').replace('Metal in the part', 'Metal in the castings');
+  return ofTheSet(title).replace('Metal in the part', 'Metal in the castings');
 }
 
 function named<T extends { readonly label?: string; readonly after?: string }>(piece: T): T {
-  const words = (text: string): string =>
-    text.replace('of one cavity', 'of all castings').replace('under one casting', 'under all castings').replace('good part', 'good set');
   return {
     ...piece,
-    ...(piece.label === undefined ? {} : { label: words(piece.label) }),
-    ...(piece.after === undefined ? {} : { after: words(piece.after) }),
+    ...(piece.label === undefined ? {} : { label: ofTheSet(piece.label) }),
+    ...(piece.after === undefined ? {} : { after: ofTheSet(piece.after) }),
   };
 }
 
