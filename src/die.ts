@@ -54,13 +54,13 @@ export function planDie(request: DieRequest): DiePlanned {
   const settled = (of: Pick<DieSpec | PartSpec, 'accepted'>, findings: readonly Diagnostic[]): Diagnostic[] =>
     applyAcceptances(of.accepted, findings, { rulebook, others: Object.keys(FINDING_CODES) });
   const common = { alloy: first.alloy, plant: plant.plant, rulebook, wave: request.wave === true };
-  const plan = makeDiePlan({ ...common, die, parts: known.map(({ part }) => part) }, tool, {
+  const { plan, whole } = makeDiePlan({ ...common, die, parts: known.map(({ part }) => part) }, tool, {
     die: (findings) => settled(die, sortDiagnostics([...input, ...findings])),
     part: (i, findings) => settled(ownAcceptances((known[i] as (typeof known)[number]).part, findings), findings),
   });
   const findings = allFindings(plan);
   if (findings.some((finding) => finding.severity === 'error' && finding.code.startsWith('spec/'))) return { diagnostics: findings };
-  return { plan, diagnostics: findings, members: known.map(({ part }) => ({ ...common, part })) };
+  return { plan, diagnostics: findings, ...(whole === undefined ? {} : { given: whole }), members: known.map(({ part }) => ({ ...common, part })) };
 }
 
 /** What a part accepts of findings that only a die of its own has says nothing here: it is not told that they are not met. */

@@ -1,5 +1,5 @@
 import { type DieEntry, planDie } from './die.ts';
-import { otherMass } from './engine/other-mass.ts';
+import { planEditedDie } from './edited-die.ts';
 import type { PartChange, PartFailure } from './engine/replan/change.ts';
 import { compareDies, type MemberAfter } from './engine/replan/several.ts';
 import { type DieSnapshot, dieSnapshotOf } from './engine/replan/snapshot.ts';
@@ -8,7 +8,6 @@ import type { Diagnostic } from './kernel/diagnostic.ts';
 import type { SourceText } from './kernel/place.ts';
 import { failed, type PlanSide, type ReplanRequest, sideOf } from './replan.ts';
 import { readDiePlanJson } from './report/replan/read-plan.ts';
-import { setFields } from './spec/set-field.ts';
 
 export interface ReplanDieRequest extends Omit<ReplanRequest, 'part'> {
   readonly die: SourceText;
@@ -34,34 +33,14 @@ export function replanDie(request: ReplanDieRequest): ReplannedDie {
   const old = planBefore(request);
   if ('diagnostics' in old) return failed(die.name, old.diagnostics);
   const { snapshot } = old;
-  let made = makeAfter(request, new Map());
-  const masses = made.plan === undefined ? [] : massesOf(snapshot, made.plan, made.entries, after.set);
-  if (masses.length > 0) made = makeAfter(request, new Map(masses.map(({ file, text }) => [file, text])));
-  const { plan, members, entries, parts } = made;
-  if (plan === undefined || members === undefined) return failed(die.name, made.diagnostics);
+  const { partText, version } = request;
+  const { plan, members, entries, parts, masses, diagnostics } = planEditedDie({ die, partText, ...sideOf(after), set: after.set, version }, snapshot);
+  if (plan === undefined || members === undefined) return failed(die.name, diagnostics);
   const given = members.map((member, i): [string, MemberAfter] => {
     const { id, file } = entries[i] as DieEntry;
     return [id, { given: member, remarks: masses.flatMap((mass) => (mass.file === file.value ? [mass.remark] : [])) }];
   });
   return { change: compareDies(snapshot, dieSnapshotOf(plan), new Map(given), compare), diagnostics: [], after: { parts, plan } };
-}
-
-/** The plan after, with what it was made of; `masses` are masses to set, by the file as the die names it. */
-function makeAfter({ die, partText, after, version }: ReplanDieRequest, masses: ReadonlyMap<string, string>) {
-  const entries: DieEntry[] = [];
-  const parts = new Map<string, SourceText>();
-  const edited = (entry: DieEntry): SourceText | readonly Diagnostic[] => {
-    const file = entry.file.value;
-    entries.push(entry);
-    const text = partText(entry);
-    if (!('text' in text)) return text;
-    const mass = masses.get(file);
-    const { source, diagnostics } = setFields(text, [...after.set, ...(mass === undefined ? [] : [`geometry.mass=${mass}`])]);
-    if (diagnostics.length > 0) return diagnostics;
-    parts.set(file, source);
-    return source;
-  };
-  return { ...planDie({ die, partText: edited, ...sideOf(after), version }), entries, parts };
 }
 
 function planBefore({
@@ -77,13 +56,4 @@ function planBefore({
   const side: PlanSide = sideOf(before);
   const { plan, diagnostics } = planDie({ die, partText, ...side, version });
   return plan === undefined ? { diagnostics } : { snapshot: dieSnapshotOf(plan) };
-}
-
-/** The parts whose mass on the drawing is that of the alloy before, with what they weigh in the alloy after. */
-function massesOf(before: DieSnapshot, { parts = [] }: Plan, entries: readonly DieEntry[], set: readonly string[]) {
-  return parts.flatMap(({ id, plan }) => {
-    const [was, file] = [before.parts.get(id), entries.find((one) => one.id === id)?.file.value];
-    const mass = was === undefined ? undefined : otherMass(was, plan, set);
-    return mass === undefined || file === undefined ? [] : [{ file, ...mass }];
-  });
 }

@@ -1,5 +1,5 @@
 import { dirname, join } from 'node:path';
-import { type DieEntry, planDie } from '../die.ts';
+import { type DieEntry, type DieRequest, planDie } from '../die.ts';
 import type { Diagnostic, Planned, Rulebook, SourceText } from '../index.ts';
 import { planPart, visibleLine } from '../index.ts';
 import { leadsOut } from './boundary.ts';
@@ -36,9 +36,7 @@ export function planText(source: SourceText, { rulebook, plant, set, wave }: Pla
     ...(set === undefined ? {} : { set }),
     ...(wave === undefined ? {} : { wave }),
   };
-  return isDie(source)
-    ? planDie({ die: source, partText: (entry) => partText(entry, folder, dirname(source.name)), ...setting })
-    : planPart({ part: source, ...setting });
+  return isDie(source) ? planDie({ die: source, partText: partTexts(folder, source.name), ...setting }) : planPart({ part: source, ...setting });
 }
 
 /** By its name, else by its first key: standard input and files of other names are dies too. */
@@ -47,8 +45,13 @@ export function isDie({ name, text }: SourceText): boolean {
   return kind === undefined ? kindByText(text) === 'die' : kind === 'die';
 }
 
+/** Reads the parts that a die names, in `folder`; they are named as they are seen from the name of the die. */
+export function partTexts(folder: string, die: string): DieRequest['partText'] {
+  return (entry) => partText(entry, folder, dirname(die));
+}
+
 /** The text of a part that a die names; what stands in the way is said at its place in the die file. */
-export function partText({ file }: DieEntry, folder: string, shown: string): SourceText | readonly Diagnostic[] {
+function partText({ file }: DieEntry, folder: string, shown: string): SourceText | readonly Diagnostic[] {
   try {
     const path = join(folder, file.value);
     if (leadsOut(path, join(folder, 'die'))) throw fault(path, 'outside', 'it lies outside the repository of the die file', 'copy it into the repository');

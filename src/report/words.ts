@@ -27,9 +27,9 @@ export const RANGE_WORDS: Readonly<Record<Exclude<RangeVerdict, 'inside'>, strin
   extrapolated: 'outside the valid range: extrapolated',
 };
 
-/** `1 warning`, `2 warnings`. */
-export function counted(count: number, word: string): string {
-  return `${count} ${word}${count === 1 ? '' : 's'}`;
+/** `1 warning`, `2 warnings`; `several` where the plural is not the word with an s. */
+export function counted(count: number, word: string, several = `${word}s`): string {
+  return `${count} ${count === 1 ? word : several}`;
 }
 
 /** `2 errors, 1 warning, 1 accepted`; `no findings` when there are none. What is accepted is counted apart. */

@@ -1,5 +1,5 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { XMLParser } from 'fast-xml-parser';
 import { describe, expect, test } from 'vitest';
@@ -11,6 +11,8 @@ const part = (name: string): string => join(examples, name, `${name}.part.yaml`)
 
 interface Json {
   readonly format: string;
+  readonly castings?: number;
+  readonly loweredVelocity?: number;
   readonly fits: boolean;
   readonly candidates: readonly {
     readonly cavities: number;
@@ -20,6 +22,7 @@ interface Json {
     readonly planned: boolean;
   }[];
   readonly counts: readonly { readonly name: string; readonly lost: string }[];
+  readonly machines: readonly { readonly name: string; readonly lost: string }[];
   readonly misses: readonly { readonly broken: readonly { readonly fix: string }[] }[];
   readonly variants: readonly { readonly alloy: string; readonly mass: number; readonly plant: string; readonly cost: number }[];
 }
@@ -99,5 +102,59 @@ describe('options', () => {
     const { code, err } = await runHere(['options', part('bearing-bracket'), ...args]);
     expect(code).toBe(2);
     expect(err).toContain(words);
+  });
+});
+
+describe('options of a die with several parts', () => {
+  const pair = join(examples, 'latch-lever-pair', 'latch-lever-pair.die.yaml');
+  const housing = join(examples, 'lamp-housing', 'lamp-housing.die.yaml');
+  const options = async (die: string, ...args: string[]): Promise<Json> =>
+    JSON.parse((await runHere(['options', die, ...args, '--format', 'json'])).out) as Json;
+
+  test('are machines and plungers for the set; the planned one is that of its plan, and pinning another in the die file gives its cost', async () => {
+    const json = await options(housing);
+    const plan = JSON.parse(readFileSync(join(examples, 'lamp-housing', 'plan.json'), 'utf8')) as { values: Record<string, { value: number }> };
+    expect([json.castings, json.fits, json.loweredVelocity, json.counts.map(({ name }) => name)]).toEqual([2, true, undefined, ['1']]);
+    const planned = json.candidates.find((one) => one.planned);
+    expect([planned?.cost, planned?.plunger]).toEqual([plan.values['cost.per-part']?.value, plan.values['machine.plunger']?.value]);
+    expect(json.machines.filter(({ lost }) => lost === '').map(({ name }) => name)).toEqual([planned?.machine]);
+    const other = json.candidates.find(({ machine }) => machine !== planned?.machine) as Json['candidates'][number];
+    const names = readdirSync(dirname(housing)).filter((name) => name.endsWith('.yaml'));
+    const folder = makeFolder(Object.fromEntries(names.map((name) => [name, readFileSync(join(dirname(housing), name), 'utf8')])));
+    const pins = `pinned: { machine.model: ${other.machine}, machine.plunger: ${other.plunger} mm }`;
+    folder.write('lamp-housing.die.yaml', `${folder.read('lamp-housing.die.yaml')}\n${pins}\n`);
+    const { out } = folder.run(['plan', 'lamp-housing.die.yaml', '--format', 'json', '--fail-on', 'never', '-q']);
+    folder.remove();
+    expect((JSON.parse(out) as typeof plan).values['cost.per-part']?.value).toBeCloseTo(other.cost, 9);
+  });
+
+  test('the JSON is as its schema says; another alloy is a line whose masses follow the density', async () => {
+    const json = await options(pair, '--alloys', 'AZ91D');
+    const check = new Ajv2020({ strict: true, allErrors: true }).compile(JSON.parse((await runHere(['schema', 'options'])).out) as object);
+    expect(check(json), JSON.stringify(check.errors)).toBe(true);
+    const [own, light] = json.variants as [Json['variants'][number], Json['variants'][number]];
+    expect(json.loweredVelocity).toBeLessThan(43.1);
+    expect([own.alloy, light.alloy]).toEqual(['Zamak 5', 'AZ91D']);
+    // 1.81 over 6.6 g/cm3 or near.
+    expect(light.mass / own.mass).toBeGreaterThan(0.25);
+    expect(light.mass / own.mass).toBeLessThan(0.3);
+  });
+
+  test('Markdown speaks of sets and of no count of cavities', async () => {
+    const { out } = await runHere(['options', pair, '--alloys', 'AZ91D']);
+    expect(out).toContain('Castings of a shot: 8, made together as one set');
+    expect(out).toContain('Cost of a good set');
+    expect(out).toContain('pinned: { machine.model: ID, machine.plunger: D mm }');
+    expect(out).toContain('All candidates are compared with these gates');
+    expect(out).not.toMatch(/good part\b|Cavities|1 cavity|count of the plan/);
+  });
+
+  test('a part that the die names and that cannot be read is told at its place', async () => {
+    const folder = makeFolder({ 'alone.die.yaml': readFileSync(pair, 'utf8') });
+    const { code, err } = folder.run(['options', 'alone.die.yaml']);
+    folder.remove();
+    expect(code).toBe(2);
+    expect(err).toContain('alone.die.yaml:5:');
+    expect(err).toContain('left-lever.part.yaml');
   });
 });

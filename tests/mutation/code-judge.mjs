@@ -1,6 +1,7 @@
-// The process that judges faults for code.mjs: node code-judge.mjs SCRIPT PASSES CASES, told `{ id }` and answering `{ result, fresh }`.
-// result: caught, survived, unreached by any case, or declared: run only when the program is loaded. fresh: whether the quickest
-// case comes afterwards, without the fault, to what it was.
+// The process that judges faults for code.mjs: node code-judge.mjs SCRIPT PASSES CASES, told `{ id }` and answering
+// `{ result, fresh }`, and first of all `{ ready }`.
+// result: caught, survived, unreached by any case, or declared: run only when the program is loaded. fresh: whether the case
+// that caught it comes afterwards, without the fault, to what it was; else something in the caches of the program had spoilt it.
 import { readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
 import { casesOf } from './code-cases.mjs';
@@ -29,28 +30,28 @@ for (const [name, run] of cases) {
   }
 }
 known.sort((a, b) => a.cost - b.cost);
-if (process.env.SHOW_CASES !== undefined) console.error(`${known.length} of ${cases.size} cases`);
 
 async function judged(id) {
   const readers = known.filter(({ passes }) => id in passes).slice(0, Number(most));
-  if (readers.length === 0) return declared.has(id) ? 'declared' : 'unreached';
-  for (const { run, text, passes } of readers) {
-    program.set(Number(id), passes[id] * MOST_PASSES + 10_000);
-    const same = await run().then(
-      (other) => other === text,
-      () => false,
-    );
+  if (readers.length === 0) return { result: declared.has(id) ? 'declared' : 'unreached' };
+  for (const by of readers) {
+    program.set(Number(id), by.passes[id] * MOST_PASSES + 10_000);
+    const same = await isAsBefore(by);
     program.set(-1, 0);
-    if (!same) return 'caught';
+    if (!same) return { result: 'caught', by };
   }
-  return 'survived';
+  return { result: 'survived' };
 }
 
-/** The quickest case again: what a fault leaves in the caches of the program would spoil the verdicts after it. */
-const isFresh = async () => (await known[0].run().catch(() => undefined)) === known[0].text;
+/** Whether a case comes to what it came to without a fault. */
+const isAsBefore = ({ run, text }) =>
+  run().then(
+    (other) => other === text,
+    () => false,
+  );
 
 process.on('message', async ({ id }) => {
-  const result = await judged(id);
-  process.send({ result, fresh: result !== 'caught' || (await isFresh()) });
+  const { result, by } = await judged(id);
+  process.send({ result, fresh: by === undefined || (await isAsBefore(by)) });
 });
-process.send({});
+process.send({ ready: `${known.length} of ${cases.size} cases judge` });

@@ -4,7 +4,7 @@
 // switches and judged in running processes: some tenths of a second each, where a run of the tests takes seconds. The judges are
 // what tests/golden/examples.test.ts compares, or with --tests these tests. --every N takes one fault in N, from the K-th on;
 // --most N judges each by the N quickest cases that reach it; --survivors writes what nothing showed, and --only takes the
-// faults of such a list: first by plans, then what they left by tests.
+// faults of such a list: first by plans, then what they left by tests. A run that is interrupted tells what it has seen until then.
 import { fork, spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
@@ -30,6 +30,8 @@ const { values: flags, positionals: wanted } = parseArgs({
 });
 /** A mutant that answers no sooner is caught: it runs for ever. */
 const MOST_SILENT_MS = 120_000;
+/** A judge that needs more has a fault that gathers without end; with the usual heap it would only find out after minutes. */
+const MOST_HEAP_MB = 1500;
 
 const files = ['kernel', 'physics', 'engine']
   .flatMap((name) => readdirSync(join(root, 'src', name), { recursive: true, encoding: 'utf8' }).map((file) => `src/${name}/${file.replaceAll('\\', '/')}`))
@@ -110,9 +112,16 @@ function testFiles() {
 /** Gives each fault to a process that is free; a process that dies or keeps silent has caught its fault, and another takes its place. */
 function judge(script, passes, mutants, tell) {
   const queue = [...mutants];
+  const again = new Set();
+  let begun = false;
   const jobs = Number(flags.jobs ?? availableParallelism());
   const work = (done) => {
-    const child = fork(join(import.meta.dirname, 'code-judge.mjs'), [script, passes, flags.most], { stdio: ['ignore', 'ignore', 'inherit', 'ipc'] });
+    const child = fork(join(import.meta.dirname, 'code-judge.mjs'), [script, passes, flags.most], {
+      stdio: ['ignore', 'ignore', 'pipe', 'ipc'],
+      execArgv: [`--max-old-space-size=${MOST_HEAP_MB}`],
+    });
+    let said = '';
+    child.stderr.on('data', (data) => (said = (said + data).slice(-2000)));
     let mutant;
     let timer;
     const next = () => {
@@ -127,10 +136,14 @@ function judge(script, passes, mutants, tell) {
       timer = setTimeout(() => child.kill('SIGKILL'), MOST_SILENT_MS);
       child.send({ id: mutant.id });
     };
-    child.on('message', ({ result, fresh }) => {
-      if (result !== undefined) tell(mutant, result);
+    child.on('message', ({ result, fresh, ready }) => {
+      if (ready !== undefined && !begun) process.stderr.write(`${ready}\n`);
+      begun ||= ready !== undefined;
+      // Where a fault left something behind, this one or one before it, only a new process can tell.
+      if (fresh === false && !again.has(mutant)) queue.unshift(mutant);
+      else if (result !== undefined) tell(mutant, result);
       if (fresh !== false) return next();
-      // What this fault left behind shows in the plans made after it.
+      again.add(mutant);
       clearTimeout(timer);
       child.removeAllListeners('exit');
       child.kill();
@@ -138,7 +151,7 @@ function judge(script, passes, mutants, tell) {
     });
     child.on('exit', () => {
       clearTimeout(timer);
-      if (mutant === undefined) throw new Error('the plans cannot be made even without a fault');
+      if (mutant === undefined) throw new Error(`the cases do not run even without a fault\n${said}`);
       tell(mutant, 'caught');
       work(done);
     });
@@ -169,6 +182,7 @@ mkdirSync(join(root, '.stryker'), { recursive: true });
 const folder = mkdtempSync(join(root, '.stryker', 'code-'));
 const counts = new Map();
 const survivors = [];
+let told = 0;
 process.stdout.write(`${files.length} files, ${faults.length} faults, of which ${chosen.length} are put in\n`);
 try {
   const script = join(folder, 'program.mjs');
@@ -178,7 +192,7 @@ try {
   const passes = join(folder, 'passes.json');
   const { status } = spawnSync(process.execPath, [join(import.meta.dirname, 'code-passes.mjs'), counting, passes], { stdio: 'inherit' });
   if (status !== 0) throw new Error('the plans cannot be made');
-  let told = 0;
+  for (const signal of ['SIGINT', 'SIGTERM']) process.once(signal, () => stop(folder));
   await judge(script, passes, chosen, (mutant, result) => {
     const file = mutant.fileName;
     const count = counts.get(file) ?? { caught: 0, survived: 0, unreached: 0, declared: 0 };
@@ -191,26 +205,37 @@ try {
 } finally {
   rmSync(folder, { recursive: true });
 }
+report();
 
 /** Where a fault is and what it is, as lists of survivors name it. */
 function lineOf({ fileName, location: { start, end }, mutatorName, replacement }) {
   return [`${fileName}:${start.line + 1}:${start.column}-${end.line + 1}:${end.column}`, mutatorName, replacement.replace(/\s+/g, ' ').slice(0, 100)];
 }
 
-survivors.sort((a, b) => a.fileName.localeCompare(b.fileName) || a.location.start.line - b.location.start.line);
-if (flags.survivors !== undefined) {
-  const lines = survivors.map((fault) => {
-    const [where, ...what] = lineOf(fault);
-    return [where, fault.result, ...what].join('\t');
-  });
-  writeFileSync(flags.survivors, `${lines.join('\n')}\n`);
+/** An interrupted run: what was seen so far; the judges end with it. */
+function stop(folder) {
+  console.log(`stopped after ${told} of ${chosen.length}`);
+  report();
+  rmSync(folder, { recursive: true });
+  process.exit(130);
 }
-const total = { caught: 0, survived: 0, unreached: 0, declared: 0 };
-const score = ({ caught, survived, unreached }) => `${((100 * caught) / Math.max(1, caught + survived + unreached)).toFixed(1)} %`;
-const row = (name, count) => console.log(`${name}\t${count.caught}\t${count.survived}\t${count.unreached}\t${count.declared}\t${score(count)}`);
-console.log('file\tcaught\tsurvived\tnot reached\tdeclarations left out\tscore');
-for (const [file, count] of [...counts].sort(([a], [b]) => a.localeCompare(b))) {
-  row(file, count);
-  for (const key of Object.keys(total)) total[key] += count[key];
+
+function report() {
+  survivors.sort((a, b) => a.fileName.localeCompare(b.fileName) || a.location.start.line - b.location.start.line);
+  if (flags.survivors !== undefined) {
+    const lines = survivors.map((fault) => {
+      const [where, ...what] = lineOf(fault);
+      return [where, fault.result, ...what].join('\t');
+    });
+    writeFileSync(flags.survivors, `${lines.join('\n')}\n`);
+  }
+  const total = { caught: 0, survived: 0, unreached: 0, declared: 0 };
+  const score = ({ caught, survived, unreached }) => `${((100 * caught) / Math.max(1, caught + survived + unreached)).toFixed(1)} %`;
+  const row = (name, count) => console.log(`${name}\t${count.caught}\t${count.survived}\t${count.unreached}\t${count.declared}\t${score(count)}`);
+  console.log('file\tcaught\tsurvived\tnot reached\tdeclarations left out\tscore');
+  for (const [file, count] of [...counts].sort(([a], [b]) => a.localeCompare(b))) {
+    row(file, count);
+    for (const key of Object.keys(total)) total[key] += count[key];
+  }
+  row('all', total);
 }
-row('all', total);

@@ -6,6 +6,7 @@ import { type Context, collect } from '../context.ts';
 import { EXIT } from '../exits.ts';
 import { BadInput, badInput } from '../fault.ts';
 import { readText } from '../files.ts';
+import { isDie, partTexts } from '../plan-input.ts';
 import { Surroundings } from '../settings.ts';
 import { VERSION } from '../version.ts';
 import { type WholeFile, writeTogether } from '../write-whole.ts';
@@ -26,7 +27,7 @@ interface OptionsOptions {
 
 export function define(command: Command, context: Context): void {
   command
-    .argument('<file>', 'a part description; - reads standard input')
+    .argument('<file>', 'a description of a part, or of a die with several parts; - reads standard input')
     .option('--alloys <a,b,...>', 'also plan the part in these alloys, by any designation, and compare')
     .option('--plant <file>', 'the plant to plan for (default: a typical one that is built in and invented); repeated, further plants to compare', collect)
     .option('--rules <folder>', 'house rules to lay over the built-in ones, in place of those of the project; may be repeated', collect)
@@ -57,8 +58,10 @@ async function run(file: string, options: OptionsOptions, context: Context): Pro
     .split(',')
     .map((word) => word.trim())
     .filter((word) => word !== '');
+  const source = await readText(file, io);
   const { report, diagnostics } = optionsFor({
-    part: await readText(file, io),
+    source,
+    partText: isDie(source) ? partTexts(file === '-' ? '.' : dirname(file), source.name) : undefined,
     plants,
     alloys,
     rulebook: ground.rulebook,

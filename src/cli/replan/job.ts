@@ -9,7 +9,7 @@ import { BadInput } from '../fault.ts';
 import { readText } from '../files.ts';
 import { shownPath } from '../find/look-up.ts';
 import type { Io } from '../io.ts';
-import { isDie, partText } from '../plan-input.ts';
+import { isDie, partTexts } from '../plan-input.ts';
 import { VERSION } from '../version.ts';
 import { changedPlans, changedText } from './changed-files.ts';
 import { Grounds } from './grounds.ts';
@@ -115,7 +115,7 @@ function partDone(part: SourceText, file: string, common: Common): Done {
 
 function dieDone(die: SourceText, file: string, common: Common): Done {
   const folder = dirname(file);
-  const { after, change, ...done } = replanDie({ ...common, die, partText: (entry) => partText(entry, folder, dirname(die.name)) });
+  const { after, change, ...done } = replanDie({ ...common, die, partText: partTexts(folder, die.name) });
   if (after === undefined || change === undefined) return done;
   const texts = [...after.parts].map(([name, { text }]) => ({ path: join(folder, name), text }));
   // Seen from where the command runs, as the file of the die is.

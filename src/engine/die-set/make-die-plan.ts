@@ -28,10 +28,11 @@ export interface DieCase {
 
 /**
  * Works out a die with castings of several parts. Each part is worked out as far as it stands alone; then all castings of a shot
- * are planned together as one, by the steps of any other plan; then each part is finished by the shot that it shares.
+ * are planned together as one, by the steps of any other plan; then each part is finished by the shot that it shares. `whole` is what
+ * all castings together were planned of, where they could be.
  * Never throws for what a user can write.
  */
-export function makeDiePlan(given: DieCase, tool: Tool, settle: SettleDie = KEPT): Plan {
+export function makeDiePlan(given: DieCase, tool: Tool, settle: SettleDie = KEPT): { readonly plan: Plan; readonly whole?: Case } {
   const { die, parts: specs, alloy, plant, rulebook } = given;
   const aside: Diagnostic[] = [];
   const alone = specs.map((spec, i) => {
@@ -55,7 +56,7 @@ export function makeDiePlan(given: DieCase, tool: Tool, settle: SettleDie = KEPT
     count: member.count.value,
     plan: planOfPart(ledger, member, die, tool, (findings) => settle.part(i, findings)),
   }));
-  return planOf(ledger, tool, DIE_EXTENT, settle.die, { parts });
+  return { plan: planOf(ledger, tool, DIE_EXTENT, settle.die, { parts }), ...(members.length === 0 ? {} : { whole }) };
 }
 
 /** Has the last word on the findings of the die, and of each of its parts. */

@@ -34,9 +34,11 @@ function optionsOf(found: Search, planned: Ledger): Options {
   const candidateOf = (one: Tried): Candidate => candidate(one, chosen);
   const { prices } = planned.plant;
   const weight = (id: 'machine.alike' | 'machine.warning-weight' | 'machine.miss-weight'): number => planned.maybe(id)?.value ?? 0;
+  const velocity = planned.given.first?.velocity === undefined ? undefined : planned.maybe('gate.velocity')?.value;
   return {
     fits,
     byCost,
+    ...(velocity === undefined ? {} : { loweredVelocity: velocity }),
     ...(prices === undefined ? {} : { currency: prices.currency, pricesOf: prices.date }),
     tried: tried.length,
     passing: done.length,

@@ -1,6 +1,6 @@
 import type { Stop } from '../steps/machine/stops.ts';
 
-/** One candidate of the machine search as a reader compares it. Numbers are those of a trial; pin the three to see the plan. */
+/** One candidate of the machine search as a reader compares it. Numbers are those of a trial, with the gates of the plan; pin the three to see its own. */
 export interface Candidate {
   readonly cavities: number;
   readonly machine: string;
@@ -66,6 +66,8 @@ export interface Options {
   readonly passing: number;
   /** Weights of the ranking in %: costs alike within, what a warning adds at least, and of what it is missed by. */
   readonly weights: { readonly alike: number; readonly warning: number; readonly miss: number };
+  /** m/s at the gates, where the plan has larger gates than usual because its machine drives no more. */
+  readonly loweredVelocity?: number;
   /** Those that pass, the best first. */
   readonly candidates: readonly Candidate[];
   readonly counts: readonly Best[];

@@ -1,9 +1,11 @@
 import type { Diagnostic } from '../../kernel/diagnostic.ts';
-import type { Plan } from '../plan.ts';
+import { allFindings, type Plan } from '../plan.ts';
 import type { Variant } from './options.ts';
 
-/** The plan of a part as a line among others. */
-export function variantOf({ alloy, plant, decisions, values, texts, findings }: Plan): Variant {
+/** The plan of a part, or of a die with its parts, as a line among others. */
+export function variantOf(plan: Plan): Variant {
+  const { alloy, plant, decisions, values, texts } = plan;
+  const findings = allFindings(plan);
   const number = (id: string): number | undefined => values.get(id)?.value;
   const given = {
     kind: decisions.get('machine.kind')?.value,

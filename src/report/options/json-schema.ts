@@ -4,7 +4,7 @@ const number = (description: string): Schema => ({ type: 'number', description }
 const flag = (description: string): Schema => ({ type: 'boolean', description });
 
 const candidate = {
-  cavities: number('Cavities'),
+  cavities: number('Cavities; of a die with several parts sets, which is 1'),
   machine: text('Id of the machine in the plant'),
   plunger: number('Plunger diameter, mm'),
 };
@@ -28,6 +28,7 @@ export function optionsJsonSchema(): object {
         variants: list(ref('variant')),
       },
       {
+        castings: number('Castings of a shot, for a die with several parts: they are one set, and what is said of a good part is said of a good set'),
         byCost: flag('Whether the cost of a good part ranks; else the size of the machine does'),
         currency: text('Currency of the plant'),
         pricesOf: text('Date of its prices'),
@@ -38,6 +39,9 @@ export function optionsJsonSchema(): object {
           warning: number('% that a broken warning adds to the cost, at least'),
           miss: number('% of what a warning is missed by that it adds where that is more'),
         }),
+        loweredVelocity: number(
+          'm/s at the gates of all candidates, where those of the plan are larger than usual because its machine drives no more; a candidate that is pinned has gates of its own',
+        ),
         candidates: list(ref('candidate')),
         counts: list(ref('best')),
         machines: list(ref('best')),

@@ -1,4 +1,5 @@
 import type { RootContent } from 'mdast';
+import { ofTheSet } from '../../engine/die-set/words.ts';
 import type { Best, Candidate, NearMiss, Options, Stopped, Variant } from '../../engine/options/options.ts';
 import { formatNumber, formatQuantity } from '../../kernel/format.ts';
 import type { Unit } from '../../kernel/units.ts';
@@ -17,22 +18,54 @@ export interface OptionsLook {
 /** The options of a part as GitHub-flavoured Markdown: what was chosen, what else there is, and why each other one lost. */
 export function optionsMarkdown(report: OptionsReport, look: OptionsLook): string {
   const { options } = report;
+  const words = wordsFor(report.castings !== undefined);
   return printMarkdown({
     type: 'root',
     children: [
       ...opening(report),
-      ...(options === undefined ? [paragraph('The plant has no machine of the kind that this part needs.')] : body(options, look)),
-      ...variants(report.variants),
+      ...(options === undefined ? [paragraph(words.say('The plant has no machine of the kind that this part needs.'))] : body(options, look, words)),
+      ...variants(report.variants, words),
     ],
   });
 }
 
-function opening({ part, alloy, plant, standing, tool }: OptionsReport): RootContent[] {
+/** What is said of a part, and what of a die: its castings are one set, and the count of cavities is no choice. */
+interface Words {
+  readonly say: (text: string) => string;
+  /** Cells of a table that only parts have. */
+  readonly ofParts: <T>(...cells: T[]) => T[];
+  readonly nameOf: (candidate: Pick<Candidate, 'cavities' | 'machine' | 'plunger'>) => string;
+  /** How a candidate is pinned. */
+  readonly pins: string;
+}
+
+function wordsFor(isDie: boolean): Words {
+  if (isDie)
+    return {
+      say: (text) =>
+        ofTheSet(text)
+          .replace('of cavities, machine and plunger', 'of machine and plunger')
+          .replace('this part', 'this die')
+          .replace(' for the count of the plan', ''),
+      ofParts: () => [],
+      nameOf: ({ machine, plunger }) => `${machine} with the ${quantity(plunger, 'mm')} plunger`,
+      pins: 'pinned: { machine.model: ID, machine.plunger: D mm }',
+    };
+  return {
+    say: (text) => text,
+    ofParts: (...cells) => cells,
+    nameOf: ({ cavities, machine, plunger }) => `${counted(cavities, 'cavity', 'cavities')} on ${machine} with the ${quantity(plunger, 'mm')} plunger`,
+    pins: 'diewright plan FILE --set pinned.machine.cavities=N --set pinned.machine.model=ID --set "pinned.machine.plunger=D mm"',
+  };
+}
+
+function opening({ part, castings, alloy, plant, standing, tool }: OptionsReport): RootContent[] {
   const named = [part.name, part.number, part.revision === undefined ? undefined : `revision ${part.revision}`].filter((word) => word !== undefined);
   return [
     heading(1, `Options: ${named.join(', ')}`),
     { type: 'blockquote', children: [paragraph(strong(standing))] },
     list([
+      ...(castings === undefined ? [] : [item([`Castings of a shot: ${castings}, made together as one set; costs and rates are those of a set`])]),
       item([`Alloy: ${alloy}`]),
       item([`Plant: ${plant.name}${plant.invented ? ' (invented)' : ''}`]),
       item(['Read from ', code(part.file), `, worked out by ${tool.name} ${tool.version}`]),
@@ -40,17 +73,17 @@ function opening({ part, alloy, plant, standing, tool }: OptionsReport): RootCon
   ];
 }
 
-function body(options: Options, look: OptionsLook): RootContent[] {
+function body(options: Options, look: OptionsLook, words: Words): RootContent[] {
   return [
-    ...(options.fits ? passing(options, look) : misses(options.misses)),
+    ...(options.fits ? passing(options, look, words) : misses(options.misses, words)),
     ...countsTable(options, look),
-    ...(options.fits ? machinesTable(options) : []),
-    ...stoppedTable(options),
+    ...(options.fits ? machinesTable(options, words) : []),
+    ...stoppedTable(options, words),
   ];
 }
 
-function passing(options: Options, { most }: OptionsLook): RootContent[] {
-  const { candidates, tried, passing: fit, byCost, weights, currency, pricesOf } = options;
+function passing(options: Options, { most }: OptionsLook, { say, ofParts, nameOf, pins }: Words): RootContent[] {
+  const { candidates, tried, passing: fit, byCost, weights, currency, pricesOf, loweredVelocity } = options;
   const planned = candidates.find((one) => one.planned);
   const rule = byCost
     ? `Ranked by the cost of a good part. A broken warning adds ${percent(weights.warning)} to it, or ${percent(weights.miss)} of what it is missed by where that is more; costs within ${percent(weights.alike)} are the same, and of those the candidate with the most in reserve is planned.`
@@ -59,21 +92,23 @@ function passing(options: Options, { most }: OptionsLook): RootContent[] {
   return [
     heading(2, 'The best candidates'),
     paragraph(
-      `${counted(tried, 'combination')} of cavities, machine and plunger tried, each worked out as a plan of its own and held against the same limits; ${fit} pass every limit of an error. ${rule}${money}`,
+      say(
+        `${counted(tried, 'combination')} of cavities, machine and plunger tried, each worked out as a plan of its own and held against the same limits; ${fit} pass every limit of an error. ${rule}${money}`,
+      ),
     ),
     ...(planned === undefined
       ? []
-      : [paragraph(strong('Planned:'), ` ${nameOf(planned)}`, planned.cost === undefined ? '.' : `, ${formatNumber(planned.cost)} a good part.`)]),
+      : [paragraph(strong('Planned:'), ` ${nameOf(planned)}`, planned.cost === undefined ? '.' : say(`, ${formatNumber(planned.cost)} a good part.`))]),
     table(
       [
         '',
-        'Cavities',
+        ...ofParts('Cavities'),
         'Machine',
         'Plunger',
-        'Cost of a good part',
+        say('Cost of a good part'),
         'Against the plan',
         'Cycle',
-        'Good parts',
+        say('Good parts'),
         'Locking force used',
         'Sleeve fill',
         'Least reserve',
@@ -81,7 +116,7 @@ function passing(options: Options, { most }: OptionsLook): RootContent[] {
       ],
       shown(candidates, most).map(([place, one]) => [
         [one.planned ? `${place} (planned)` : String(place)],
-        [String(one.cavities)],
+        ...ofParts([String(one.cavities)]),
         [one.machine],
         [quantity(one.plunger, 'mm')],
         [one.cost === undefined ? '–' : formatNumber(one.cost)],
@@ -95,11 +130,14 @@ function passing(options: Options, { most }: OptionsLook): RootContent[] {
       ]),
     ),
     ...(candidates.length > most ? [paragraph(`${counted(candidates.length - most, 'further candidate')} left out; `, code('--most'), ' shows more.')] : []),
-    paragraph(
-      'To see the plan of a candidate, pin it: ',
-      code('diewright plan FILE --set pinned.machine.cavities=N --set pinned.machine.model=ID --set "pinned.machine.plunger=D mm"'),
-      '.',
-    ),
+    paragraph(say('To see the plan of a candidate, pin it: '), code(pins), '.'),
+    ...(loweredVelocity === undefined
+      ? []
+      : [
+          paragraph(
+            `The planned machine does not drive the usual velocity at the gates, so they are larger, for ${quantity(loweredVelocity, 'm/s')}. All candidates are compared with these gates; the plan of a pinned one has gates of its own, and its figures differ a little.`,
+          ),
+        ]),
   ];
 }
 
@@ -108,11 +146,13 @@ function shown(candidates: readonly Candidate[], most: number): (readonly [numbe
   return candidates.map((one, i) => [i + 1, one] as const).filter(([place, one]) => place <= most || one.planned);
 }
 
-function misses(list: readonly NearMiss[]): RootContent[] {
+function misses(list: readonly NearMiss[], { say, nameOf }: Words): RootContent[] {
   return [
     heading(2, 'Nothing fits'),
     paragraph(
-      'No combination of cavities, machine and plunger of this plant passes every limit. The nearest misses, by how far their limits are missed together, and what would let each fit:',
+      say(
+        'No combination of cavities, machine and plunger of this plant passes every limit. The nearest misses, by how far their limits are missed together, and what would let each fit:',
+      ),
     ),
     table(
       ['Candidate', 'Missed by', 'What stands in the way', 'What would let it fit'],
@@ -140,16 +180,16 @@ function countsTable({ counts, byCost }: Options, { figure }: OptionsLook): Root
   ];
 }
 
-function machinesTable({ machines, byCost }: Options): RootContent[] {
+function machinesTable({ machines, byCost }: Options, { say, ofParts }: Words): RootContent[] {
   return [
-    heading(2, 'Machines for the count of the plan'),
+    heading(2, say('Machines for the count of the plan')),
     table(
-      ['Machine', 'Cavities', 'Plunger', ...(byCost ? ['Cost of a good part', 'Against the plan'] : []), 'Why it lost'],
+      ['Machine', ...ofParts('Cavities'), 'Plunger', ...(byCost ? [say('Cost of a good part'), 'Against the plan'] : []), 'Why it lost'],
       machines.map(({ name, best, lost }) => [
         [name],
-        [best === undefined ? '–' : String(best.cavities)],
+        ...ofParts([best === undefined ? '–' : String(best.cavities)]),
         ...bestCells(best, byCost),
-        [lost === '' ? 'planned' : lost],
+        [lost === '' ? 'planned' : say(lost)],
       ]),
     ),
   ];
@@ -164,7 +204,7 @@ function bestCells(best: Candidate | undefined, byCost: boolean): Inline[][] {
   return [[quantity(best?.plunger, 'mm')], ...(byCost ? [[cost], [best?.planned === true ? '–' : share(best?.dearer)]] : [])];
 }
 
-function stoppedTable({ stopped }: Options): RootContent[] {
+function stoppedTable({ stopped }: Options, { nameOf }: Words): RootContent[] {
   if (stopped.length === 0) return [];
   return [
     heading(2, 'What stopped the others'),
@@ -175,7 +215,7 @@ function stoppedTable({ stopped }: Options): RootContent[] {
   ];
 }
 
-function variants(list: readonly Variant[]): RootContent[] {
+function variants(list: readonly Variant[], { say, ofParts }: Words): RootContent[] {
   if (list.length === 0) return [];
   const plants = new Set(list.map(({ plant }) => plant)).size > 1;
   const money = new Set(list.flatMap(({ currency }) => currency ?? [])).size > 1;
@@ -191,12 +231,12 @@ function variants(list: readonly Variant[]): RootContent[] {
         'Castable',
         'Kind of machine',
         'Machine',
-        'Cavities',
+        ...ofParts('Cavities'),
         'Plunger',
         'Mass',
         'Cycle',
-        'Good parts',
-        'Cost of a good part',
+        say('Good parts'),
+        say('Cost of a good part'),
         'Errors',
         'Warnings',
         'First error',
@@ -207,7 +247,7 @@ function variants(list: readonly Variant[]): RootContent[] {
         [one.errors.length === 0 ? 'yes' : 'no'],
         [one.kind ?? '–'],
         [one.machine ?? '–'],
-        [one.cavities === undefined ? '–' : String(one.cavities)],
+        ...ofParts([one.cavities === undefined ? '–' : String(one.cavities)]),
         [quantity(one.plunger, 'mm')],
         [quantity(one.mass, 'kg')],
         [quantity(one.cycle, 's')],
@@ -220,10 +260,6 @@ function variants(list: readonly Variant[]): RootContent[] {
     ),
     ...(money ? [paragraph('The plants count in different money; their costs cannot be compared.')] : []),
   ];
-}
-
-function nameOf({ cavities, machine, plunger }: Pick<Candidate, 'cavities' | 'machine' | 'plunger'>): string {
-  return `${cavities === 1 ? '1 cavity' : `${cavities} cavities`} on ${machine} with the ${quantity(plunger, 'mm')} plunger`;
 }
 
 const quantity = (value: number | undefined, unit: Unit): string => (value === undefined ? '–' : formatQuantity(value, unit));

@@ -6,6 +6,8 @@ export interface OptionsReport {
   /** What every plan of this program says of itself. */
   readonly standing: string;
   readonly part: { readonly name: string; readonly number?: string; readonly revision?: string; readonly file: string };
+  /** Castings of a shot of a die with several parts, which are made together as one set; absent for a part. */
+  readonly castings?: number;
   readonly alloy: string;
   readonly plant: { readonly name: string; readonly invented: boolean };
   /** Absent where the plant has no machine of the kind. */
