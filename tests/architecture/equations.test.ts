@@ -25,7 +25,10 @@ function generator(seedText: string): () => number {
   };
 }
 
-/** Points inside the ranges that satisfy the conditions: random ones, and random ones with one input at an end of its range. */
+/**
+ * Points inside the ranges that satisfy the conditions: random ones, random ones with one input at an end of its range, and, where the
+ * least or greatest of several comes into its own, random ones with some three in four at an end.
+ */
 function points(formula: Formula, count = POINTS): Numbers[] {
   const random = generator(formula.id);
   const draw = (): Numbers =>
@@ -47,6 +50,11 @@ function points(formula: Formula, count = POINTS): Numbers[] {
       const numbers = { ...draw(), [name]: end };
       if (holds(numbers)) found.push(numbers);
     }
+  }
+  for (let tries = 0; tries < count; tries += 1) {
+    const corner = Object.entries(formula.inputs).map(([name, { range }]) => [name, range[Math.floor(random() * 2)] as number, random() < 0.75] as const);
+    const numbers = { ...draw(), ...Object.fromEntries(corner.filter(([, , isAtEnd]) => isAtEnd)) };
+    if (holds(numbers)) found.push(numbers);
   }
   return found;
 }

@@ -1,5 +1,5 @@
 // The process that judges faults for code.mjs: node code-judge.mjs SCRIPT PASSES CASES, told `{ id }` and answering
-// `{ result, fresh }`, and first of all `{ ready }`.
+// `{ result, fresh }`, and `{}` once it can be told.
 // result: caught, survived, unreached by any case, or declared: run only when the program is loaded. fresh: whether the case
 // that caught it comes afterwards, without the fault, to what it was; else something in the caches of the program had spoilt it.
 import { readFileSync } from 'node:fs';
@@ -12,35 +12,19 @@ const MOST_PASSES = 10;
 const [, , script, file, most] = process.argv;
 const program = await import(pathToFileURL(script).href);
 const cases = await casesOf(program);
-const { atLoad, perTest } = JSON.parse(readFileSync(file, 'utf8'));
+const { atLoad, reached } = JSON.parse(readFileSync(file, 'utf8'));
 const declared = new Set(atLoad);
+const quickestFirst = Object.entries(reached)
+  .map(([name, { passes, cost }]) => ({ run: cases.get(name), passes, cost }))
+  .sort((a, b) => a.cost - b.cost);
 
-const known = [];
-for (const [name, run] of cases) {
-  const passes = perTest[name];
-  if (passes === undefined || Object.keys(passes).length === 0) continue;
-  try {
-    const text = await run();
-    const start = process.cpuUsage();
-    const again = await run();
-    const { user, system } = process.cpuUsage(start);
-    if (again === text) known.push({ name, run, text, cost: user + system, passes });
-  } catch {
-    // A case that fails without a fault, such as one about time, judges none.
+/** Whether a case comes to the same twice without a fault; what it comes to is kept. One that does not, such as one about time, judges none. */
+async function isSteady(one) {
+  if (one.steady === undefined) {
+    one.text = await one.run().catch(() => undefined);
+    one.steady = one.text !== undefined && (await isAsBefore(one));
   }
-}
-known.sort((a, b) => a.cost - b.cost);
-
-async function judged(id) {
-  const readers = known.filter(({ passes }) => id in passes).slice(0, Number(most));
-  if (readers.length === 0) return { result: declared.has(id) ? 'declared' : 'unreached' };
-  for (const by of readers) {
-    program.set(Number(id), by.passes[id] * MOST_PASSES + 10_000);
-    const same = await isAsBefore(by);
-    program.set(-1, 0);
-    if (!same) return { result: 'caught', by };
-  }
-  return { result: 'survived' };
+  return one.steady;
 }
 
 /** Whether a case comes to what it came to without a fault. */
@@ -50,8 +34,22 @@ const isAsBefore = ({ run, text }) =>
     () => false,
   );
 
+async function judged(id) {
+  let readers = 0;
+  for (const by of quickestFirst) {
+    if (!(id in by.passes) || !(await isSteady(by))) continue;
+    program.set(Number(id), by.passes[id] * MOST_PASSES + 10_000);
+    const same = await isAsBefore(by);
+    program.set(-1, 0);
+    if (!same) return { result: 'caught', by };
+    readers += 1;
+    if (readers === Number(most)) break;
+  }
+  return { result: readers > 0 ? 'survived' : declared.has(id) ? 'declared' : 'unreached' };
+}
+
 process.on('message', async ({ id }) => {
   const { result, by } = await judged(id);
   process.send({ result, fresh: by === undefined || (await isAsBefore(by)) });
 });
-process.send({ ready: `${known.length} of ${cases.size} cases judge` });
+process.send({});

@@ -113,7 +113,6 @@ function testFiles() {
 function judge(script, passes, mutants, tell) {
   const queue = [...mutants];
   const again = new Set();
-  let begun = false;
   const jobs = Number(flags.jobs ?? availableParallelism());
   const work = (done) => {
     const child = fork(join(import.meta.dirname, 'code-judge.mjs'), [script, passes, flags.most], {
@@ -136,9 +135,7 @@ function judge(script, passes, mutants, tell) {
       timer = setTimeout(() => child.kill('SIGKILL'), MOST_SILENT_MS);
       child.send({ id: mutant.id });
     };
-    child.on('message', ({ result, fresh, ready }) => {
-      if (ready !== undefined && !begun) process.stderr.write(`${ready}\n`);
-      begun ||= ready !== undefined;
+    child.on('message', ({ result, fresh }) => {
       // Where a fault left something behind, this one or one before it, only a new process can tell.
       if (fresh === false && !again.has(mutant)) queue.unshift(mutant);
       else if (result !== undefined) tell(mutant, result);

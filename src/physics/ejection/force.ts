@@ -171,7 +171,7 @@ export const releaseTravel = defineFormula({
   },
   unit: 'mm',
   where: [{ symbol: 'u', equation: 'p * d^2 / (4 * t * E_c * 1000)' }],
-  equation: 'min(h, u / tan(b * pi / 180))',
+  equation: 'u == 0 ? 0 : min(h, u / tan(b * pi / 180))',
   outside: 'extrapolate',
   source: [],
   status: 'derived',
