@@ -47,6 +47,13 @@ describe('plan of a die file', () => {
     expect(JSON.parse(out).alloy.family).toBe('zinc');
   });
 
+  test('too many for one machine are told as sets that lack hours, not as cavities', () => {
+    const { err } = plan('pair.die.yaml', '-f', 'json=busy.json', '--set', 'production.per_year=4000000', '--fail-on', 'never');
+    const [said] = JSON.parse(folder.read('busy.json')).findings.filter(({ code }: { code: string }) => code.endsWith('/hours'));
+    expect([said.code, said.message.startsWith('With one set to a shot')]).toEqual(['set/hours', true]);
+    expect(err).toMatch(/Make \d+ times as many castings in a shot/);
+  });
+
   test('explains a value of the die down to the parts', () => {
     const { code, out } = folder.run(['explain', 'clamp.locking-force', 'pair.die.yaml']);
     expect(code).toBe(0);

@@ -65,7 +65,14 @@ const SHOT_LIMITS: ReadonlySet<string> = new Set(['overflow/area-usual']);
 const isOfPart = ({ id }: Limit): boolean => !SHOT_LIMITS.has(id) && (PART_TOPICS.has(topicOf(id)) || PART_LIMITS.test(id));
 
 /** Rules about the number of cavities that are all alike. */
-const OF_ALIKE: ReadonlySet<string> = new Set(['cost/best-cavities', 'cycle/cavities-spare', 'die/slide-between', 'die/hydraulic-between', 'runner/balance']);
+const OF_ALIKE: ReadonlySet<string> = new Set([
+  'cost/best-cavities',
+  'cycle/cavities-spare',
+  'cycle/hours',
+  'die/slide-between',
+  'die/hydraulic-between',
+  'runner/balance',
+]);
 
 /** Values that castings of several parts do not have in common: they stand in the plans of the parts. */
 const NOT_COMMON =
