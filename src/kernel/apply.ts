@@ -1,4 +1,4 @@
-import { formatNumber, formatQuantity } from './format.ts';
+import { formatBeside, formatNumber, formatQuantity } from './format.ts';
 import { type Formula, type FormulaInput, type FormulaInputs, type FormulaNumbers, fillIn } from './formula.ts';
 import { type RangeVerdict, Traced } from './traced.ts';
 import type { Unit } from './units.ts';
@@ -121,7 +121,9 @@ function beyond(formula: Formula, numbers: Readonly<Record<string, number>>, out
   const code = `range/${formula.id}`;
   const sentence = (name: string): string => {
     const { range, unit } = formula.inputs[name] as FormulaInput;
-    return `${name} = ${formatQuantity(numbers[name] as number, unit)} lies outside ${formatNumber(range[0])} to ${formatQuantity(range[1], unit)}, where ${formula.title.toLowerCase()} (${formula.id}) holds`;
+    const value = numbers[name] as number;
+    const number = formatBeside(value, value < range[0] ? range[0] : range[1]);
+    return `${name} = ${number}${unit === '1' ? '' : ` ${unit}`} lies outside ${formatNumber(range[0])} to ${formatQuantity(range[1], unit)}, where ${formula.title.toLowerCase()} (${formula.id}) holds`;
   };
   for (const name of outside) {
     const input = formula.inputs[name] as FormulaInput;

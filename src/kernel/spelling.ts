@@ -6,7 +6,10 @@ export function nearestWord(word: string, known: readonly string[]): string | un
   const lower = word.toLowerCase();
   const exact = known.find((candidate) => candidate.toLowerCase() === lower);
   if (exact !== undefined) return exact;
-  const candidate = closest(word, known as string[]);
+  const near = closest(word, known as string[]);
+  const steps = distance(lower, near.toLowerCase());
+  // Of words as near as each other the one that only goes on: AM60 is a short AM60B rather than an A360 with a slip.
+  const candidate = known.find((one) => one.toLowerCase().startsWith(lower) && one.length - word.length <= steps) ?? near;
   const allowed = Math.max(1, Math.floor(Math.max(word.length, candidate.length) / 3));
   return distance(lower, candidate.toLowerCase()) <= allowed ? candidate : undefined;
 }

@@ -136,15 +136,15 @@ export const projectedAreaTotal = defineFormula({
     runner_share: {
       symbol: 'r',
       unit: '%',
-      meaning: 'runner area as a share of the casting area, usually 15 to 30, more for small castings',
-      range: [0, 400],
+      meaning: 'runner area as a share of the casting area, usually 15 to 30, a multiple of it for the smallest castings',
+      range: [0, 2000],
       domain: 'not-negative',
     },
     overflow_share: {
       symbol: 'o',
       unit: '%',
       meaning: 'overflow area as a share of the casting area, usually 10 to 20',
-      range: [0, 100],
+      range: [0, 200],
       domain: 'not-negative',
     },
     biscuit_diameter: { symbol: 'd', unit: 'mm', meaning: 'diameter of biscuit or sprue at the parting plane', range: [0, 250], domain: 'not-negative' },

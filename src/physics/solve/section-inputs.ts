@@ -3,7 +3,7 @@ export const WALL = {
   symbol: 'h',
   unit: 'mm',
   meaning: 'thickness of a section cooled on both faces; one cooled on one face counts twice',
-  range: [0.5, 60],
+  range: [0.2, 60],
 } as const;
 export const METAL = {
   gate_temperature: { symbol: 'T_i', unit: 'degC', meaning: 'metal temperature at the gate', range: [380, 1050], domain: 'any' },

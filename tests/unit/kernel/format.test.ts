@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { formatNumber, formatQuantity } from '../../../src/kernel/format.ts';
+import { formatBeside, formatNumber, formatQuantity } from '../../../src/kernel/format.ts';
 
 describe('numbers as a plan prints them', () => {
   it.each([
@@ -49,5 +49,15 @@ describe('numbers as a plan prints them', () => {
     expect(formatQuantity(12.5, 'mm')).toBe('12.5 mm');
     expect(formatQuantity(12.5, '1')).toBe('12.5');
     expect(formatQuantity(12.5, 'kN', 0)).toBe('13 kN');
+  });
+
+  it.each([
+    [0.49995, 0.5, '0.49995'],
+    [0.4, 0.5, '0.4'],
+    [400.04, 400, '400.04'],
+    [0.5, 0.5, '0.5'],
+    [0.3 - 0.2, 0.1, '0.09999999999999998'],
+  ])('%s beside the bound %s is %s', (value, bound, text) => {
+    expect(formatBeside(value, bound)).toBe(text);
   });
 });

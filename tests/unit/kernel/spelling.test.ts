@@ -15,6 +15,11 @@ describe('the nearest word', () => {
     expect(nearestWord('shotX', ['shotab'])).toBe('shotab');
     expect(nearestWord('shotab', ['shotX'])).toBe('shotX');
   });
+  it('is the one that goes on where another is as near', () => {
+    expect(nearestWord('AM60', ['A360', 'AM60B'])).toBe('AM60B');
+    expect(nearestWord('AM60', ['AM60B-X', 'A360'])).toBe('A360');
+    expect(nearestWord('am60', ['AX60', 'AM60B'])).toBe('AM60B');
+  });
   it('is none where nothing is known', () => {
     expect(nearestWord('wall', [])).toBeUndefined();
     expect(didYouMean('wall', [])).toBe('');
