@@ -1,6 +1,6 @@
-// Writes plan.md with its figures and plan.json beside every example part, and the plans of the example of a repository of parts:
-// npm run examples (after npm run build).
-import { existsSync, readdirSync, rmSync } from 'node:fs';
+// Writes plan.md with its figures and plan.json beside every example part, the plans of the example of a repository of parts, and what
+// other commands say of examples (tests/golden/commands): npm run examples (after npm run build).
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import cli from '../dist/cli.cjs';
 
@@ -22,6 +22,22 @@ for (const name of readdirSync('parts')) {
   const folder = `parts/${name}`;
   const json = existsSync(`${folder}/plan.json`) ? ['--format', `json=${folder}/plan.json`] : [];
   await plan(folder, `${folder}/${name}.part.yaml`, ['--format', `markdown=${folder}/plan.md`, '--figures', 'none', ...json]);
+}
+
+process.chdir(join(examples, '..'));
+const written = 'tests/golden/commands';
+for (const [name, args] of Object.entries(JSON.parse(readFileSync(`${written}/list.json`, 'utf8')))) {
+  const out = [];
+  const sink = { isTTY: false, write: (text) => out.push(text) };
+  const code = await cli.main(args, {
+    env: {},
+    out: sink,
+    err: { isTTY: false, write: () => undefined },
+    stdin: (async function* () {})(),
+    settled: async () => true,
+  });
+  writeFileSync(join(written, name), out.join(''));
+  console.log(`${name}: written, exit ${code}`);
 }
 
 async function plan(title, file, formats) {

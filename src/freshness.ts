@@ -115,7 +115,8 @@ async function staleMarkdown(source: SourceText, text: string, request: Freshnes
   return staleText(source, text.replace(MADE_BY, `$1${plan.tool.version}`), fresh, command);
 }
 
-const MADE_BY = /(, worked out by diewright )\S+/;
+/** A plan of a die says it of each of its parts too. */
+const MADE_BY = /^(- Read from .*, worked out by diewright )\S+$/gm;
 
 /** The plan of the part in a Markdown file that may hold several, or may be some other text. */
 function ownText({ source, shared }: CommittedText, { part, alone }: FreshnessRequest): string | undefined {

@@ -2,9 +2,13 @@
 export let active = -1;
 let [passes, most] = [0, 0];
 
+/** What makes each module forget what it keeps. */
+export const forgets = [];
+
 /** Turns on a fault, which may be passed `limit` times; -1 is none. */
 export function set(id, limit) {
   [active, passes, most] = [id, 0, limit];
+  for (const forget of forgets) forget();
 }
 
 /** Called where the fault that is on is passed. A loop that it makes endless ends here. */

@@ -66,7 +66,7 @@ async function bundle(sources, outfile, counting) {
       join(root, name),
       ask.reduce(
         (text, [from, to]) => text.replace(from, to),
-        `import { active as $active, count as $count, pass as $pass } from 'virtual:switch';\n${content}`,
+        `import { active as $active, count as $count, forgets as $forgets, pass as $pass } from 'virtual:switch';\n${forgetful(content)}`,
       ),
     ]),
   );
@@ -88,11 +88,21 @@ async function bundle(sources, outfile, counting) {
       ? ["export { planDie } from './src/die.ts';", "export { loadRulebook, planPart, renderFigures, renderPlans } from './src/index.ts';"]
       : ["export { tests } from 'vitest';", ...testFiles().map((path) => `import ${JSON.stringify(`./${path}`)};`)];
   const contents = [...program, "export { counts, set } from 'virtual:switch';"].join('\n');
-  const banner = { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" };
-  const define = { DIEWRIGHT_VERSION: '"0"' };
+  const banner = { js: "import { createRequire as $createRequire } from 'node:module'; const require = $createRequire(import.meta.url);" };
+  const define = { DIEWRIGHT_VERSION: '"0.0.0-test"' };
   const stdin = { contents, resolveDir: root, loader: 'ts' };
   const options = { bundle: true, format: 'esm', platform: 'node', target: 'node20', packages: 'external', logLevel: 'error', outfile, banner, define };
   await build({ ...options, stdin, plugins: [switches] });
+}
+
+/**
+ * What a module keeps from one call to the next, in a map or a variable of its own, is forgotten whenever a fault is switched on or
+ * off: results from before would hide the fault.
+ */
+function forgetful(text) {
+  return text
+    .replace(/^(?:const|let) (\w+) = (new (?:Weak)?Map(?:<.*>)?\(\));$/gm, 'let $1 = $2; $$forgets.push(() => { $1 = $2; });')
+    .replace(/^let (\w+): .* \| undefined;$/gm, '$&  $$forgets.push(() => { $1 = undefined; });');
 }
 
 /** Files are found from where the sources are, not from where they are bundled to. */
