@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { erf } from '../../../src/physics/solve/erf.ts';
 import { entryMach, fannoLength } from '../../../src/physics/solve/fanno.ts';
+import { HeatContent } from '../../../src/physics/solve/heat-content.ts';
 import { bracketedRoot } from '../../../src/physics/solve/root.ts';
 import { segmentAngle, segmentShare } from '../../../src/physics/solve/segment.ts';
 
@@ -42,6 +43,87 @@ describe('a root between two ends', () => {
     };
     expect(callsFor(0.01)).toBeLessThan(callsFor());
     expect(callsFor()).toBeLessThan(30);
+  });
+});
+
+describe('the way of the root finder', () => {
+  // C. J. F. Ridders, IEEE Trans. Circuits Syst. 26 (1979), 979-980: the midpoint, then the point that an exponential through three
+  // gives, and the tightest pair that holds the zero. Worked step by step outside of this program, printed to nine decimals; the first
+  // point of the cubic by hand: 2.5 - 0.5 * 5.625 / sqrt(5.625^2 + 16).
+  it.each([
+    [
+      'x^3 - 2x - 5',
+      (x: number) => x ** 3 - 2 * x - 5,
+      [2, 3, 2.5, 2.092522338, 2.296261169, 2.094540949, 2.195401059, 2.094551467, 2.144976263, 2.094551482, 2.119763872, 2.094551482],
+    ],
+    [
+      'cos x - x, falling',
+      (x: number) => Math.cos(x) - x,
+      [0, 1, 0.5, 0.743269497, 0.621634748, 0.73909585, 0.680365299, 0.73908514, 0.70972522, 0.739085133, 0.724405176, 0.739085133],
+    ],
+    [
+      'exp x - 3, of which the zero lies between midpoint and new point',
+      (x: number) => Math.exp(x) - 3,
+      [-3, 4, 0.5, 0.881048312, 2.440524156, 1.132291868, 1.00667009, 1.098584228, 1.115438048, 1.098612289, 1.098598258, 1.098612289],
+    ],
+    [
+      '1/x - 3, steep at one end',
+      (x: number) => 1 / x - 3,
+      [
+        0.1, 2, 1.05, 0.632347079, 0.36617354, 0.343529686, 0.221764843, 0.329659692, 0.336594689, 0.333333873, 0.331496782, 0.333333333, 0.333333603,
+        0.333333333,
+      ],
+    ],
+  ] as const)('%s', (_, f, points) => {
+    const seen: number[] = [];
+    const noted = (x: number): number => {
+      seen.push(x);
+      return f(x);
+    };
+    const root = bracketedRoot(noted, points[0], points[1], 1e-9);
+    expect(seen.length).toBe(points.length);
+    for (const [i, point] of points.entries()) expect(Math.abs((seen[i] as number) - point), `point ${i}`).toBeLessThan(6e-10);
+    expect(root).toBe(seen.at(-1));
+  });
+  it('ends where a point happens to be the zero', () => {
+    let calls = 0;
+    const odd = (x: number): number => {
+      calls += 1;
+      return x ** 3;
+    };
+    // The midpoint of -1 and 1, and by symmetry the new point of an exponential curve.
+    expect([bracketedRoot(odd, -1, 1), calls]).toEqual([0, 3]);
+    calls = 0;
+    const straight = (x: number): number => {
+      calls += 1;
+      return x - 1;
+    };
+    expect([bracketedRoot(straight, 0, 3), calls]).toEqual([1, 4]);
+  });
+});
+
+describe('heat in the metal over its temperature', () => {
+  // Silumin-like: solid below 540 degC, liquid above 595 degC; 451 kJ/kg spread evenly between, by hand.
+  const metal = { density: 2710, conductivity: 96, liquidHeat: 1177, solidHeat: 963, latent: 451e3, liquidus: 595, solidus: 540 };
+  const content = new HeatContent(metal);
+  it.each([
+    [440, -96300, 0],
+    [540, 0, 0],
+    [567.5, 27.5 * 963 + 225500, 0.5],
+    [595, 55 * 963 + 451000, 1],
+    [645, 55 * 963 + 451000 + 50 * 1177, 1],
+  ])('at %s degC it is %s J/kg', (temperature, heat, molten) => {
+    expect(content.at(temperature)).toBeCloseTo(heat, 6);
+    expect(content.temperature(heat)).toBeCloseTo(temperature, 9);
+    expect(1 - content.solidShare(heat)).toBeCloseTo(molten, 12);
+  });
+  it.each([-50e3, 250e3, 600e3])('a little more heat at %s J/kg warms it by the slope', (heat) => {
+    expect(content.slope(heat)).toBeCloseTo((content.temperature(heat + 1) - content.temperature(heat - 1)) / 2, 9);
+  });
+  it('a pure metal freezes over 0.05 K', () => {
+    const pure = new HeatContent({ ...metal, solidus: 595 });
+    expect(pure.temperature(0)).toBeCloseTo(594.95, 9);
+    expect(pure.at(595)).toBeCloseTo(451000 + 0.05 * 963, 6);
   });
 });
 
