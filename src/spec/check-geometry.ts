@@ -37,7 +37,8 @@ export function checkGeometry(geometry: GeometryDraft, box: Box | undefined, fin
     }
   }
   if (box !== undefined && !(checkAreas(geometry, box, findings) && checkVolume(geometry, box, findings))) return false;
-  if (volume !== undefined) checkSurfaceAndWall(geometry, volume, findings);
+  if (volume !== undefined) checkSurface(geometry, volume, findings);
+  checkLeastMetal(geometry, findings);
   return true;
 }
 
@@ -108,46 +109,54 @@ function checkWall({ wall }: GeometryDraft, box: Box | undefined, findings: Find
   }
 }
 
-function checkSurfaceAndWall(geometry: GeometryDraft, volume: NonNullable<GeometryDraft['volume']>, findings: Findings): void {
-  const surface = geometry.surface_area;
-  if (surface !== undefined) {
-    // Of all bodies of one volume the ball has the least surface.
-    const ball = Math.cbrt(36 * Math.PI * volume.value ** 2);
-    if (surface.value * ALLOWANCE < ball) {
-      findings.add(
-        'surface-below-volume',
-        ['geometry', 'surface_area'],
-        `${surface.written} is less than the surface of a ball of ${volume.written}, ${formatNumber(ball)} cm2`,
-        { fix: 'check surface, volume, and their units' },
-      );
-      return;
-    }
-    const greatest = geometry.wall?.greatest;
-    // A plate has volume = surface x thickness / 2; twice that is beyond any casting with such walls.
-    if (greatest !== undefined && volume.value > (surface.value * greatest.value) / 10) {
-      findings.add(
-        'volume-against-wall',
-        ['geometry', 'volume'],
-        `${volume.written} is more than a surface of ${surface.written} can enclose with walls up to ${greatest.written}`,
-        { severity: 'warning', fix: 'check volume, surface, greatest wall, and their units' },
-      );
-    }
+function checkSurface({ surface_area: surface, wall }: GeometryDraft, volume: NonNullable<GeometryDraft['volume']>, findings: Findings): void {
+  if (surface === undefined) return;
+  // Of all bodies of one volume the ball has the least surface.
+  const ball = Math.cbrt(36 * Math.PI * volume.value ** 2);
+  if (surface.value * ALLOWANCE < ball) {
+    findings.add(
+      'surface-below-volume',
+      ['geometry', 'surface_area'],
+      `${surface.written} is less than the surface of a ball of ${volume.written}, ${formatNumber(ball)} cm2`,
+      { fix: 'check surface, volume, and their units' },
+    );
+    return;
   }
-  const least = geometry.wall?.least;
-  if (least === undefined) return;
-  for (const { axis } of AXES) {
-    const area = geometry.projected_area?.[axis];
-    // Every line of sight through the part meets at least one wall; half of it leaves room for rounded and cut edges.
-    if (area !== undefined && volume.value < 0.5 * area.value * (least.value / 10)) {
-      findings.add(
-        'volume-against-wall',
-        ['geometry', 'volume'],
-        `${volume.written} is less than half of ${area.written} seen along ${axis} times the least wall of ${least.written}`,
-        { severity: 'warning', fix: 'check volume, projected area, least wall, and their units' },
-      );
-      return;
-    }
+  const greatest = wall?.greatest;
+  // A plate has volume = surface x thickness / 2; twice that is beyond any casting with such walls.
+  if (greatest !== undefined && volume.value > (surface.value * greatest.value) / 10) {
+    findings.add(
+      'volume-against-wall',
+      ['geometry', 'volume'],
+      `${volume.written} is more than a surface of ${surface.written} can enclose with walls up to ${greatest.written}`,
+      { severity: 'warning', fix: 'check volume, surface, greatest wall, and their units' },
+    );
   }
+}
+
+/** Share of the least metal below which the figures can only be slips, such as grams for kilograms; walls are not that uneven. */
+const SLIP = 0.1;
+
+/** Volume, or with the mass alone the volume that the lightest alloy would have, against the metal that areas and least wall ask for. */
+function checkLeastMetal({ volume, mass, wall, projected_area: areas }: GeometryDraft, findings: Findings): void {
+  const least = wall?.least;
+  const most = volume?.value ?? (mass === undefined ? undefined : (mass.value * 1000) / LIGHTEST);
+  if (least === undefined || most === undefined) return;
+  // Every line of sight through the part meets at least one wall; half of it leaves room for rounded and cut edges.
+  const seen = AXES.flatMap(({ axis }) => {
+    const area = areas?.[axis];
+    return area === undefined ? [] : [{ axis, area, share: most / (area.value * (least.value / 10)) }];
+  });
+  const [worst] = seen.sort((one, other) => one.share - other.share);
+  if (worst === undefined || worst.share >= 0.5) return;
+  const { axis, area, share } = worst;
+  const [field, written] = volume === undefined ? ['mass', mass?.written] : ['volume', volume.written];
+  findings.add(
+    'volume-against-wall',
+    ['geometry', field as string],
+    `${written} is less than ${share < SLIP ? 'a tenth' : 'half'} of ${area.written} seen along ${axis} times the least wall of ${least.written}`,
+    { ...(share < SLIP ? {} : { severity: 'warning' as const }), fix: `check ${field}, projected area, least wall, and their units` },
+  );
 }
 
 function checkPartingLine(geometry: GeometryDraft, findings: Findings): void {

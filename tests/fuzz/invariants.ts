@@ -33,12 +33,13 @@ const oneLine = (text: string, what: string): void => {
 
 /** Code, place and message of each finding; the place lies in the text that it names. */
 export function soundFindings(findings: readonly Diagnostic[]): void {
-  for (const { code, message, fix, notes = [], at } of findings) {
+  for (const { code, message, item, fix, notes = [], at } of findings) {
     must(CODE.test(code), () => `the code ${JSON.stringify(code)}`);
     must(message.trim() !== '', () => `${code} says nothing`);
-    // A fault of a file quotes what stands there, which may be these words.
+    // A fault of a file quotes what stands there, which may be these words; a finding names what the user named.
+    const own = item === undefined ? message : message.replaceAll(item, '');
     must(
-      /^(spec|rules|set|calc|check)\//.test(code) || !/\b(undefined|NaN|Infinity|null)\b|\[object/.test(message),
+      /^(spec|rules|set|calc|check)\//.test(code) || !/\b(undefined|NaN|Infinity|null)\b|\[object/.test(own),
       () => `${code} says ${JSON.stringify(message)}`,
     );
     for (const [i, text] of [message, fix ?? '', ...notes].entries()) oneLine(text, `${code}, text ${i}`);

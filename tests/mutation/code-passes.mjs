@@ -18,7 +18,10 @@ function taken() {
 
 const atLoad = Object.keys(taken());
 const reached = {};
+let ran = 0;
 for (const [name, run] of cases) {
+  ran += 1;
+  if (ran % 500 === 0) process.stderr.write(`${ran} of ${cases.size} cases run\n`);
   program.set(-1, 0);
   const start = process.cpuUsage();
   const passed = await run().then(

@@ -94,6 +94,9 @@ export const FIGURES: readonly BadInput[] = [
   part('volume too small for the least wall', 'volume-against-wall', ['volume: 412 cm3', 'volume: «24 cm3'], ['mass: 1.12 kg', 'mass: 65 g'], {
     severity: 'warning',
   }),
+  part('volume of a tenth of what the least wall asks for', 'volume-against-wall', ['volume: 412 cm3', 'volume: «4.12 cm3'], ['mass: 1.12 kg', 'mass: 11 g']),
+  part('mass in grams for kilograms', 'volume-against-wall', ['  volume: 412 cm3\n', ''], ['mass: 1.12 kg', 'mass: «1.12 g']),
+  part('mass too small for the least wall', 'volume-against-wall', ['  volume: 412 cm3\n', ''], ['mass: 1.12 kg', 'mass: «35 g'], { severity: 'warning' }),
   part('parting line that cannot go around', 'parting-line-too-short', ['parting_line: 760 mm', 'parting_line: «76 mm']),
   part('hole wider than the part', 'hole-outside-part', ['diameter: 8.5 mm', 'diameter: «250 mm']),
   part('hole deeper than the part along its axis', 'hole-outside-part', ['depth: 24 mm', 'depth: «124 mm']),

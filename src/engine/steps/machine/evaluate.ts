@@ -20,6 +20,7 @@ import { solidificationStep } from '../solidification/index.ts';
 import { squeezeStep } from '../squeeze.ts';
 import { ventStep } from '../vent.ts';
 import { type Candidate, fileCavities, fileMachine, filePlunger } from './candidate.ts';
+import type { Least } from './floor.ts';
 import { workLayout } from './layout.ts';
 import { drivesGates, workMargin } from './margin.ts';
 import { brokenAt, type Stage, Stop } from './stops.ts';
@@ -65,8 +66,8 @@ export interface Tried {
   readonly stop?: Stop;
   /** Limits that it breaks and that are waived. */
   readonly waived: readonly Stop[];
-  /** It cannot cost less than this; set where it was left because that is already too much. */
-  readonly floor?: number;
+  /** It cannot come to less than this; set where it was left because that is already too much. */
+  readonly floor?: Least;
   /** Cost of a good part, in the money of the plant, where prices and rates are known. */
   readonly cost?: number;
   /** Least reserve in %. */
@@ -123,7 +124,7 @@ export function probe(from: Begun, candidate: Candidate): Probed {
  * Tries a candidate stage by stage, on from the first, until a limit stops it. Before the last stage, which takes far longer than the
  * others, `tooDear` may give what the candidate must cost at least, where that already rules it out.
  */
-export function evaluate(probed: Probed, tooDear: (trial: Trial, waived: readonly Stop[]) => number | undefined): Tried {
+export function evaluate(probed: Probed, tooDear: (trial: Trial, waived: readonly Stop[]) => Least | undefined): Tried {
   if (probed.stop !== undefined) return probed;
   const { candidate, trial, waived } = probed;
   for (const stage of SEARCH_STAGES.slice(1)) {

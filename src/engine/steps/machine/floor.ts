@@ -17,6 +17,12 @@ const LEAST_STEEL = 0.8;
 
 type Read = (id: ValueId) => number;
 
+/** What a candidate comes to at least: money for a good part, and machine hours a year. */
+export interface Least {
+  readonly cost: number;
+  readonly hours: number;
+}
+
 /** What is known of the cost from one candidate that was worked out. */
 interface Known {
   readonly cavities: number;
@@ -29,8 +35,11 @@ interface Known {
   readonly perShotMass: number;
   readonly trimming: number;
   readonly die: KnownDie;
-  /** Money a part for an hourly rate of 1, a second of the cycle, and one cavity. */
+  /** Money a part for an hourly rate of 1, a second of the cycle, and one cavity; and hours a year for that second. */
   readonly perSecond: number;
+  readonly hoursPerSecond: number;
+  /** s of the cycle that the engineer has pinned, for every candidate. */
+  readonly pinned: number | undefined;
   /** s of the cycle for each second of the dry cycle, and s that no machine, plunger or count changes. */
   readonly dryShare: number;
   readonly constant: number;
@@ -56,7 +65,7 @@ interface KnownDie {
   readonly steel: number;
 }
 
-/** Lower bounds of the cost of a good part, the closer the more is known. */
+/** Lower bounds of the cost of a good part and of the machine hours, the closer the more is known. */
 export class Floors {
   readonly #known: Known[] = [];
 
@@ -74,7 +83,7 @@ export class Floors {
   }
 
   /** Of a count of cavities on a machine, whatever the plunger; `wanted` is the pressure in MPa that the class of the part asks for. */
-  ofMachine({ cavities, machine }: Pick<Candidate, 'cavities' | 'machine'>, wanted: number): number {
+  ofMachine({ cavities, machine }: Pick<Candidate, 'cavities' | 'machine'>, wanted: number): Least {
     const smallest = Math.min(...machine.plungers.map(({ value }) => value));
     const reached = metalPressure.compute({
       hydraulic_pressure: (machine.pressureIntensified ?? machine.pressureFill).value,
@@ -92,7 +101,7 @@ export class Floors {
   }
 
   /** Of a candidate whose shot is worked out. */
-  ofTrial({ cavities, machine }: Pick<Candidate, 'cavities' | 'machine'>, trial: Ledger): number {
+  ofTrial({ cavities, machine }: Pick<Candidate, 'cavities' | 'machine'>, trial: Ledger): Least {
     const number = reader(trial);
     return this.#of({
       cavities,
@@ -103,11 +112,11 @@ export class Floors {
     });
   }
 
-  #of(of: Pick<Candidate, 'cavities' | 'machine'> & { readonly pressure: number; readonly mass: number; readonly ladled: number }): number {
+  #of(of: Pick<Candidate, 'cavities' | 'machine'> & { readonly pressure: number; readonly mass: number; readonly ladled: number }): Least {
     const { cavities, machine, pressure, mass, ladled } = of;
     const [any] = this.#known;
     const rate = machine.hourlyRate?.value;
-    if (any === undefined || rate === undefined) return 0;
+    if (any === undefined || rate === undefined) return { cost: 0, hours: 0 };
     const same = this.#known.filter((one) => one.cavities === cavities);
     // What is pressed less freezes more slowly, so a time that is known for a higher pressure is the least.
     const longest = (list: readonly Known[], time: (one: Known) => number) =>
@@ -119,8 +128,11 @@ export class Floors {
     const smaller = this.#known.filter((one) => one.cavities < cavities);
     const layout = same[0] !== undefined ? SAME_LAYOUT * same[0].layout : OTHER_LAYOUT * Math.max(0, ...smaller.map((one) => one.layout));
     const ladle = ladled > 0 ? any.ladleShare * ladleTime.compute({ volume: ladled }) : 0;
-    const time = any.dryShare * machine.dryCycle.value + any.constant + ladle + dwell + layout;
-    return any.fixed + any.perShotMass * mass + any.trimming / cavities + dieFloor(same[0] ?? any, cavities) + (any.perSecond * rate * time) / cavities;
+    const time = any.pinned ?? any.dryShare * machine.dryCycle.value + any.constant + ladle + dwell + layout;
+    return {
+      cost: any.fixed + any.perShotMass * mass + any.trimming / cavities + dieFloor(same[0] ?? any, cavities) + (any.perSecond * rate * time) / cavities,
+      hours: (any.hoursPerSecond * time) / cavities,
+    };
   }
 }
 
@@ -155,6 +167,8 @@ function knownOf(trial: Ledger): Known | undefined {
     die: dieOf(trial, number),
     castMass: number('gate.flow-mass'),
     castVolume: number('gate.flow-volume'),
+    hoursPerSecond: trial.maybe('cycle.hours')?.kind === 'pinned' ? 0 : (number('cycle.hours') * cavities) / number('cycle.time'),
+    pinned: trial.maybe('cycle.time')?.kind === 'pinned' ? number('cycle.time') : undefined,
     perSecond: (number('cost.machine') * cavities) / (number('machine.hourly-rate') * number('cycle.time')),
     dryShare: dry > 0 ? sum('cycle.close', 'cycle.lock', 'cycle.open', 'cycle.eject') / dry : 0,
     constant: sum('cycle.delay', 'cycle.signals', 'cycle.fill'),

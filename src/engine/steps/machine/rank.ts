@@ -8,7 +8,7 @@ import type { Stop } from './stops.ts';
 /** What of a candidate its rank hangs on. */
 export interface Ranked {
   readonly candidate: Pick<Candidate, 'cavities' | 'machine'>;
-  readonly waived: readonly Stop[];
+  readonly waived: readonly Pick<Stop, 'miss'>[];
   /** Cost of a good part; that of one which is not worked out to the end is what it comes to at least. */
   readonly cost: number | undefined;
 }
@@ -31,7 +31,7 @@ export function rankByCost(ledger: Ledger): Ranking {
     return cell.value / 100;
   };
   const [weight, perMiss, alike] = [figure('warning_weight'), figure('miss_weight'), figure('alike')];
-  const weightOf = ({ miss = 0 }: Stop): number => Math.max(weight, perMiss * miss);
+  const weightOf = ({ miss = 0 }: Pick<Stop, 'miss'>): number => Math.max(weight, perMiss * miss);
   const of = ({ waived, cost = Number.POSITIVE_INFINITY }: Ranked): number => waived.reduce((sum, stop) => sum + weightOf(stop), 1) * cost;
   return { byCost: true, alike: 1 + alike, of };
 }

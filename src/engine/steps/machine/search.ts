@@ -3,11 +3,11 @@ import type { Ledger } from '../../ledger.ts';
 import { Trial } from '../../trial.ts';
 import type { Candidate } from './candidate.ts';
 import { type Begun, evaluate, layOut, onMachine, type Probed, probe, type Tried } from './evaluate.ts';
-import { Floors } from './floor.ts';
+import { Floors, type Least } from './floor.ts';
 import { type Miss, nearestMisses } from './misses.ts';
 import { better, type Ranking, rankByCost, rankBySize, rankedOf, safest } from './rank.ts';
 import { isStoppedToo, largestTooSmall, smallestOf, type TooSmall } from './smaller.ts';
-import type { Stop } from './stops.ts';
+import { type Stop, stoppingLimits } from './stops.ts';
 
 export interface Search {
   readonly chosen: Tried;
@@ -52,6 +52,8 @@ class Hunt {
   /** Pressure in MPa that the class of the part asks for; not known before the first trial. */
   #wanted = Number.POSITIVE_INFINITY;
   #best: Tried | undefined;
+  /** Machine hours a year beyond which a warning is broken; undefined where nothing says so, or a house rule has its own say. */
+  readonly #hours: number | undefined;
 
   constructor(
     ledger: Ledger,
@@ -60,6 +62,8 @@ class Hunt {
     private readonly all: boolean,
   ) {
     this.#root = new Trial(ledger);
+    const limit = stoppingLimits(ledger.rulebook).find(({ id }) => id === 'cycle/hours');
+    this.#hours = limit?.search.waived === true && limit.house === undefined ? ledger.maybe('production.hours-per-year')?.value : undefined;
     this.#machines = [...machines].sort((a, b) => a.lockingForce.value - b.lockingForce.value || (a.id < b.id ? -1 : 1));
     const byCost = ledger.plant.prices !== undefined && machines.some(({ hourlyRate }) => hourlyRate !== undefined);
     this.#ranking = byCost ? rankByCost(ledger) : rankBySize(counts, this.#machines);
@@ -87,16 +91,19 @@ class Hunt {
         else left.push({ cavities, machine });
       }
     }
-    let [floors, learnt, wanted]: [number[], number, number] = [[], -1, Number.NaN];
+    let [floors, learnt, wanted]: [{ floor: Least; rank: number }[], number, number] = [[], -1, Number.NaN];
     while (left.length > 0) {
       // The floors move only when something has been learnt.
       if (learnt !== this.#floors.learnt || wanted !== this.#wanted) {
-        floors = left.map((pair) => this.#floors.ofMachine(pair, this.#wanted));
+        floors = left.map((pair) => {
+          const floor = this.#floors.ofMachine(pair, this.#wanted);
+          return { floor, rank: this.#rankOf(pair, floor, []) };
+        });
         [learnt, wanted] = [this.#floors.learnt, this.#wanted];
       }
-      const next = floors.reduce((least, floor, i) => (floor < (floors[least] as number) ? i : least), 0);
+      const next = floors.reduce((least, { rank }, i) => (rank < (floors[least] as (typeof floors)[number]).rank ? i : least), 0);
       const [{ cavities, machine }] = left.splice(next, 1) as [(typeof left)[number]];
-      const [floor] = floors.splice(next, 1) as [number];
+      const [{ floor }] = floors.splice(next, 1) as [(typeof floors)[number]];
       this.#tryMachine(cavities, machine, floor);
     }
   }
@@ -182,9 +189,15 @@ class Hunt {
     if (entry.reached === 'done' && (this.#best === undefined || better(this.#ranking, entry, this.#best) < 0)) this.#best = entry;
   }
 
+  /** The rank of what comes to so much at least, with the warning of machine hours where it must break that. */
+  #rankOf(candidate: Pick<Candidate, 'cavities' | 'machine'>, { cost, hours }: Least, waived: readonly Stop[]): number {
+    const lacking = this.#hours !== undefined && hours > this.#hours ? [{ miss: hours / this.#hours - 1 }] : [];
+    return this.#ranking.of({ candidate, waived: [...waived, ...lacking], cost });
+  }
+
   /** Whether what costs so much at least and breaks so many warnings can be neither the best nor as good. */
-  #isTooDear(candidate: Pick<Candidate, 'cavities' | 'machine'>, floor: number, waived: readonly Stop[]): boolean {
+  #isTooDear(candidate: Pick<Candidate, 'cavities' | 'machine'>, floor: Least, waived: readonly Stop[]): boolean {
     if (this.all || this.#best === undefined) return false;
-    return this.#ranking.of({ candidate, waived, cost: floor }) > this.#ranking.of(rankedOf(this.#best)) * this.#ranking.alike;
+    return this.#rankOf(candidate, floor, waived) > this.#ranking.of(rankedOf(this.#best)) * this.#ranking.alike;
   }
 }
