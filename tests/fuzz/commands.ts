@@ -9,15 +9,23 @@ import { cpuTime } from '../cpu-time.ts';
 import { BASES } from './bases.ts';
 import { must, soundCheckText, soundCsv, soundJson, soundMarkdown, soundText } from './invariants.ts';
 import { HOSTILE, mutated, mutations } from './mutate.ts';
+import { leastTime } from './slow.ts';
 
 /** The runs that took longest, for the report and the bound. */
 export const slowRuns: { readonly ms: number; readonly what: string }[] = [];
 
 /** Runs the command line and holds what every run must keep. */
 async function held(args: readonly string[], stdin?: string): Promise<{ readonly code: number; readonly out: string }> {
+  const run = () => runHere(args, stdin === undefined ? {} : { stdin });
   const start = cpuTime();
-  const { code, out, err } = await runHere(args, stdin === undefined ? {} : { stdin });
-  const ms = cpuTime() - start;
+  const { code, out, err } = await run();
+  const first = cpuTime() - start;
+  const again = async (): Promise<number> => {
+    const from = cpuTime();
+    await run();
+    return cpuTime() - from;
+  };
+  const ms = args[0] === 'options' ? first : await leastTime(first, again);
   // The options work out every machine with every plunger and count of cavities: some two seconds by themselves.
   if (ms > 100 && args[0] !== 'options') slowRuns.push({ ms, what: JSON.stringify(args).slice(0, 300) });
   must([0, 1, 2].includes(code), () => `${JSON.stringify(args)} ends with ${code}: ${err.slice(0, 500)}`);
