@@ -1,12 +1,11 @@
 import type { RootContent } from 'mdast';
-import { ofTheSet } from '../../engine/die-set/words.ts';
 import type { Best, Candidate, NearMiss, Options, Stopped, Variant } from '../../engine/options/options.ts';
-import { formatNumber, formatQuantity } from '../../kernel/format.ts';
-import type { Unit } from '../../kernel/units.ts';
+import { formatNumber } from '../../kernel/format.ts';
 import { code, heading, type Inline, item, list, paragraph, strong, table } from '../markdown/nodes.ts';
 import { printMarkdown } from '../markdown/print.ts';
 import { counted } from '../words.ts';
 import type { OptionsReport } from './report.ts';
+import { percent, quantity, share, type Words, wordsFor } from './words.ts';
 
 export interface OptionsLook {
   /** Candidates listed at most. */
@@ -27,36 +26,6 @@ export function optionsMarkdown(report: OptionsReport, look: OptionsLook): strin
       ...variants(report.variants, words),
     ],
   });
-}
-
-/** What is said of a part, and what of a die: its castings are one set, and the count of cavities is no choice. */
-interface Words {
-  readonly say: (text: string) => string;
-  /** Cells of a table that only parts have. */
-  readonly ofParts: <T>(...cells: T[]) => T[];
-  readonly nameOf: (candidate: Pick<Candidate, 'cavities' | 'machine' | 'plunger'>) => string;
-  /** How a candidate is pinned. */
-  readonly pins: string;
-}
-
-function wordsFor(isDie: boolean): Words {
-  if (isDie)
-    return {
-      say: (text) =>
-        ofTheSet(text)
-          .replace('of cavities, machine and plunger', 'of machine and plunger')
-          .replace('this part', 'this die')
-          .replace(' for the count of the plan', ''),
-      ofParts: () => [],
-      nameOf: ({ machine, plunger }) => `${machine} with the ${quantity(plunger, 'mm')} plunger`,
-      pins: 'pinned: { machine.model: ID, machine.plunger: D mm }',
-    };
-  return {
-    say: (text) => text,
-    ofParts: (...cells) => cells,
-    nameOf: ({ cavities, machine, plunger }) => `${counted(cavities, 'cavity', 'cavities')} on ${machine} with the ${quantity(plunger, 'mm')} plunger`,
-    pins: 'diewright plan FILE --set pinned.machine.cavities=N --set pinned.machine.model=ID --set "pinned.machine.plunger=D mm"',
-  };
 }
 
 function opening({ part, castings, alloy, plant, standing, tool }: OptionsReport): RootContent[] {
@@ -260,13 +229,4 @@ function variants(list: readonly Variant[], { say, ofParts }: Words): RootConten
     ),
     ...(money ? [paragraph('The plants count in different money; their costs cannot be compared.')] : []),
   ];
-}
-
-const quantity = (value: number | undefined, unit: Unit): string => (value === undefined ? '–' : formatQuantity(value, unit));
-const percent = (value: number): string => formatQuantity(value, '%');
-
-function share(value: number | undefined): string {
-  if (value === undefined) return '–';
-  const text = formatNumber(100 * Math.abs(value), 1);
-  return `${value < 0 ? '-' : '+'}${text} %`;
 }
