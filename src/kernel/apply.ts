@@ -122,8 +122,7 @@ function beyond(formula: Formula, numbers: Readonly<Record<string, number>>, out
   const sentence = (name: string): string => {
     const { range, unit } = formula.inputs[name] as FormulaInput;
     const value = numbers[name] as number;
-    const number = formatBeside(value, value < range[0] ? range[0] : range[1]);
-    return `${name} = ${number}${unit === '1' ? '' : ` ${unit}`} lies outside ${formatNumber(range[0])} to ${formatQuantity(range[1], unit)}, where ${formula.title.toLowerCase()} (${formula.id}) holds`;
+    return `${name} = ${formatBeside(value, value < range[0] ? range[0] : range[1], unit)} lies outside ${formatNumber(range[0])} to ${formatQuantity(range[1], unit)}, where ${formula.title.toLowerCase()} (${formula.id}) holds`;
   };
   for (const name of outside) {
     const input = formula.inputs[name] as FormulaInput;

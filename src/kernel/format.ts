@@ -21,15 +21,12 @@ export function formatQuantity(value: number, unit: Unit, digits?: number): stri
   return unit === '1' ? number : `${number} ${unit}`;
 }
 
-/** A number with as many digits as tell it from a bound that it is beyond: 0.49995 beside 0.5, where three digits would print both alike. */
-export function formatBeside(value: number, bound: number): string {
-  const text = formatNumber(value);
-  if (value === bound || text !== formatNumber(bound)) return text;
-  for (let digits = 4; digits < 17; digits += 1) {
-    const number = Number(value.toPrecision(digits));
-    if (String(number) !== formatNumber(bound)) return String(number);
-  }
-  return String(value);
+/** A quantity with as many digits as tell it from a bound that it is beyond: 0.49995 mm beside 0.5 mm, where three digits would print both alike. */
+export function formatBeside(value: number, bound: number, unit: Unit): string {
+  const other = formatNumber(bound);
+  let number = formatNumber(value);
+  for (let digits = 4; digits <= 17 && number === other && value !== bound; digits += 1) number = String(Number(value.toPrecision(digits)));
+  return unit === '1' ? number : `${number} ${unit}`;
 }
 
 function withoutNegativeZero(text: string): string {

@@ -107,7 +107,7 @@ function pickStep(
   const beyond = bound === Number.POSITIVE_INFINITY;
   const picked = rows.filter((row) => row.at[axis.name] === (beyond ? last : bound));
   if (!beyond) return { rows: picked };
-  const sentence = `${axis.name} ${formatBeside(value, last)} ${axis.unit} lies above ${formatNumber(last)} ${axis.unit}, the end of table ${table.id}`;
+  const sentence = `${axis.name} ${formatBeside(value, last, axis.unit)} lies above ${formatNumber(last)} ${axis.unit}, the end of table ${table.id}`;
   if (axis.outside === 'refuse') throw outsideTable(table, sentence, axes);
   return { rows: picked, warning: `${sentence}; its last row was used` };
 }
@@ -130,7 +130,7 @@ function interpolate(
   const last = points[points.length - 1] as Point;
   const outside = value < first.x || value > last.x;
   const sentence = (): string =>
-    `${axis.name} ${formatBeside(value, value < first.x ? first.x : last.x)} ${axis.unit} lies outside ${formatNumber(first.x)} to ${formatNumber(last.x)} ${axis.unit}, the range of table ${table.id}`;
+    `${axis.name} ${formatBeside(value, value < first.x ? first.x : last.x, axis.unit)} lies outside ${formatNumber(first.x)} to ${formatNumber(last.x)} ${axis.unit}, the range of table ${table.id}`;
   if (outside && axis.outside === 'refuse') throw outsideTable(table, sentence(), axes);
   if (outside && axis.outside === 'clamp') {
     return { figure: value < first.x ? first.figure : last.figure, verdict: 'clamped', warning: `${sentence()}; the figure at its end was used` };

@@ -150,11 +150,11 @@ function checkLeastMetal({ volume, mass, wall, projected_area: areas }: Geometry
   const [worst] = seen.sort((one, other) => one.share - other.share);
   if (worst === undefined || worst.share >= 0.5) return;
   const { axis, area, share } = worst;
-  const [field, written] = volume === undefined ? ['mass', mass?.written] : ['volume', volume.written];
+  const field = volume === undefined ? 'mass' : 'volume';
   findings.add(
     'volume-against-wall',
-    ['geometry', field as string],
-    `${written} is less than ${share < SLIP ? 'a tenth' : 'half'} of ${area.written} seen along ${axis} times the least wall of ${least.written}`,
+    ['geometry', field],
+    `${(volume ?? mass)?.written} is less than ${share < SLIP ? 'a tenth' : 'half'} of ${area.written} seen along ${axis} times the least wall of ${least.written}`,
     { ...(share < SLIP ? {} : { severity: 'warning' as const }), fix: `check ${field}, projected area, least wall, and their units` },
   );
 }

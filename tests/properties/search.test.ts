@@ -98,6 +98,21 @@ describe('the search', () => {
     expect(severalCounts).toBeGreaterThan(30);
   }, 300_000);
 
+  test('a pinned cycle, shorter or longer than its elements, is what the floors are made of', () => {
+    const parts = fc.sample(sizes, { numRuns: 30, seed: 815 });
+    let left = 0;
+    for (const [i, size] of parts.entries()) {
+      const text = `${production(yamlOf(partOf(size, MILLIMETRES)), 400000)}\npinned: { cycle.time: ${[8, 25, 90][i % 3]} s }\n`;
+      const given = caseOf(text, someOf([2, 4, 6, 9]));
+      const [quick, whole] = [find(given, false), find(given, true)];
+      expect(quick?.fits, `part ${i}`).toBe(whole?.fits);
+      if (quick === undefined || whole?.fits !== true) continue;
+      expect(nameOf(quick.chosen), `part ${i}`).toBe(nameOf(whole.chosen));
+      left += quick.tried.filter(({ floor }) => floor !== undefined).length;
+    }
+    expect(left).toBeGreaterThan(30);
+  }, 300_000);
+
   test('with a further machine the best is never dearer', () => {
     const parts = fc.sample(sizes, { numRuns: 25, seed: 4711 });
     let compared = 0;

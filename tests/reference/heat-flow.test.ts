@@ -14,6 +14,7 @@ const SECTIONS: readonly (readonly [string, Section, number])[] = [
   ['aluminium, biscuit', { metal: A380, steel: H13, half: 10e-3, gateTemperature: 635, dieTemperature: 215, interface: 1e4, gap: 2e3 }, 500],
   ['zinc, 1.8 mm', { metal: ZAMAK, steel: H13, half: 0.9e-3, gateTemperature: 407, dieTemperature: 175, interface: 5e3, gap: 2e3 }, 300],
   ['zinc, 0.8 mm', { metal: ZAMAK, steel: H13, half: 0.4e-3, gateTemperature: 407, dieTemperature: 175, interface: 15e3, gap: 3e3 }, 300],
+  ['zinc, a gate of 0.2 mm', { metal: ZAMAK, steel: H13, half: 0.1e-3, gateTemperature: 407, dieTemperature: 175, interface: 15e3, gap: 3e3 }, 300],
   ['magnesium, 2 mm', { metal: AZ91, steel: H13, half: 1e-3, gateTemperature: 635, dieTemperature: 240, interface: 1.2e4, gap: 2e3 }, 430],
   ['brass, 6 mm', { metal: BRASS, steel: H13, half: 3e-3, gateTemperature: 930, dieTemperature: 350, interface: 1e4, gap: 2e3 }, 500],
 ];

@@ -58,6 +58,7 @@ describe('numbers as a plan prints them', () => {
     [0.5, 0.5, '0.5'],
     [0.3 - 0.2, 0.1, '0.09999999999999998'],
   ])('%s beside the bound %s is %s', (value, bound, text) => {
-    expect(formatBeside(value, bound)).toBe(text);
+    expect(formatBeside(value, bound, '1')).toBe(text);
+    expect(formatBeside(value, bound, 'mm')).toBe(`${text} mm`);
   });
 });

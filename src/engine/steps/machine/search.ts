@@ -1,5 +1,6 @@
 import type { MachineSpec } from '../../../spec/index.ts';
 import type { Ledger } from '../../ledger.ts';
+import { shortfall } from '../../shortfall.ts';
 import { Trial } from '../../trial.ts';
 import type { Candidate } from './candidate.ts';
 import { type Begun, evaluate, layOut, onMachine, type Probed, probe, type Tried } from './evaluate.ts';
@@ -52,8 +53,7 @@ class Hunt {
   /** Pressure in MPa that the class of the part asks for; not known before the first trial. */
   #wanted = Number.POSITIVE_INFINITY;
   #best: Tried | undefined;
-  /** Machine hours a year beyond which a warning is broken; undefined where nothing says so, or a house rule has its own say. */
-  readonly #hours: number | undefined;
+  readonly #missOfHours: (hours: number) => number;
 
   constructor(
     ledger: Ledger,
@@ -62,8 +62,7 @@ class Hunt {
     private readonly all: boolean,
   ) {
     this.#root = new Trial(ledger);
-    const limit = stoppingLimits(ledger.rulebook).find(({ id }) => id === 'cycle/hours');
-    this.#hours = limit?.search.waived === true && limit.house === undefined ? ledger.maybe('production.hours-per-year')?.value : undefined;
+    this.#missOfHours = missOfHours(ledger);
     this.#machines = [...machines].sort((a, b) => a.lockingForce.value - b.lockingForce.value || (a.id < b.id ? -1 : 1));
     const byCost = ledger.plant.prices !== undefined && machines.some(({ hourlyRate }) => hourlyRate !== undefined);
     this.#ranking = byCost ? rankByCost(ledger) : rankBySize(counts, this.#machines);
@@ -191,8 +190,8 @@ class Hunt {
 
   /** The rank of what comes to so much at least, with the warning of machine hours where it must break that. */
   #rankOf(candidate: Pick<Candidate, 'cavities' | 'machine'>, { cost, hours }: Least, waived: readonly Stop[]): number {
-    const lacking = this.#hours !== undefined && hours > this.#hours ? [{ miss: hours / this.#hours - 1 }] : [];
-    return this.#ranking.of({ candidate, waived: [...waived, ...lacking], cost });
+    const miss = this.#missOfHours(hours);
+    return this.#ranking.of({ candidate, waived: miss > 0 ? [...waived, { miss }] : waived, cost });
   }
 
   /** Whether what costs so much at least and breaks so many warnings can be neither the best nor as good. */
@@ -200,4 +199,13 @@ class Hunt {
     if (this.all || this.#best === undefined) return false;
     return this.#rankOf(candidate, floor, waived) > this.#ranking.of(rankedOf(this.#best)) * this.#ranking.alike;
   }
+}
+
+/** By how much the limit of machine hours is missed with so many; 0 where it is not known, as with a house rule in its place, which may ask for other values. */
+function missOfHours({ rulebook, values }: Ledger): (needed: number) => number {
+  const limit = stoppingLimits(rulebook).find(({ id }) => id === 'cycle/hours');
+  const tree = limit === undefined ? undefined : rulebook.conditions[limit.require];
+  const available = values.get('production.hours-per-year')?.value;
+  if (limit?.search.waived !== true || limit.house !== undefined || tree === undefined || typeof tree === 'function' || available === undefined) return () => 0;
+  return (needed) => shortfall(tree, { needed, available }) ?? 0;
 }
