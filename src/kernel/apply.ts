@@ -96,7 +96,12 @@ export function checkNumbers(formula: Formula, numbers: Readonly<Record<string, 
     for (const condition of formula.requires) {
       if (condition.holds(checked.numbers as never)) continue;
       const given = Object.entries(formula.inputs).map(([name, { unit }]) => `${name} = ${formatQuantity(checked.numbers[name] as number, unit)}`);
-      throw new Refusal(`range/${formula.id}`, `${formula.title} needs ${condition.text}`, `mend what it was given: ${given.join(', ')}`, values);
+      throw new Refusal(
+        `range/${formula.id}`,
+        `${formula.title} needs ${condition.text}`,
+        `${condition.mend ?? 'mend what it was given'}: ${given.join(', ')}`,
+        values,
+      );
     }
   }
   return checked;

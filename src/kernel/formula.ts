@@ -25,6 +25,8 @@ export type FormulaNumbers<I extends FormulaInputs> = { readonly [K in keyof I]:
 export interface FormulaCondition<I extends FormulaInputs> {
   readonly text: string;
   readonly holds: (x: FormulaNumbers<I>) => boolean;
+  /** What to do where it is broken, such as "take a larger plunger"; where it is left out, to mend an input. */
+  readonly mend?: string;
 }
 
 /**

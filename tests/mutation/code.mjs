@@ -48,18 +48,20 @@ async function instrumented() {
 }
 
 /**
- * One script of the whole program with the switches in it. The tester's own switches ask for a fault by its name and count every
- * pass, which makes a plan take ten times as long; here one number is compared, and passes are counted beforehand, by a script of their own.
+ * One script of the whole program with the switches of the chosen faults in it. The tester's own switches ask for a fault by its name and
+ * count every pass, which makes a plan take ten times as long; here one number is compared, and passes are counted beforehand, by a script
+ * of their own.
  */
-async function bundle(sources, outfile, counting) {
+async function bundle(sources, chosenIds, outfile, counting) {
+  const only = (ids) => ids.match(/\d+/g)?.filter((id) => chosenIds.has(id)) ?? [];
   const ask = counting
     ? [
         [/stryMutAct_9fa48\("\d+"\)/g, 'false'],
-        [/stryCov_9fa48\(("[\d", \n]+)\)/g, (_, ids) => `$count(${ids.replaceAll('"', '')})`],
+        [/stryCov_9fa48\(("[\d", \n]+)\)/g, (_, ids) => (only(ids).length > 0 ? `$count(${only(ids)})` : '0')],
       ]
     : [
-        [/stryMutAct_9fa48\("(\d+)"\)/g, '($active === $1 && $pass())'],
-        [/stryCov_9fa48\([\d", \n]*\),/g, ''],
+        [/stryMutAct_9fa48\("(\d+)"\)/g, (_, id) => (chosenIds.has(id) ? `($active === ${id} && $pass())` : 'false')],
+        [/stryCov_9fa48\("[\d", \n]+\)/g, '0'],
       ];
   const texts = new Map(
     sources.map(({ name, content }) => [
@@ -193,9 +195,10 @@ let told = 0;
 process.stdout.write(`${files.length} files, ${faults.length} faults, of which ${chosen.length} are put in\n`);
 try {
   const script = join(folder, 'program.mjs');
-  await bundle(sources, script, false);
+  const chosenIds = new Set(chosen.map(({ id }) => id));
+  await bundle(sources, chosenIds, script, false);
   const counting = join(folder, 'counting.mjs');
-  await bundle(sources, counting, true);
+  await bundle(sources, chosenIds, counting, true);
   const passes = join(folder, 'passes.json');
   const { status } = spawnSync(process.execPath, [join(import.meta.dirname, 'code-passes.mjs'), counting, passes], { stdio: 'inherit' });
   if (status !== 0) throw new Error('the plans cannot be made');

@@ -18,7 +18,11 @@ interface MetalNumbers {
 const columnLength = (volume: number, diameter: number): number => (4000 * volume) / (Math.PI * diameter ** 2);
 const travelAtGate = (x: MetalNumbers & { readonly runner_volume: number }): number => x.length - columnLength(x.volume - x.runner_volume, x.diameter);
 
-const FITS = { text: 'metal that fits in the sleeve', holds: (x: MetalNumbers) => columnLength(x.volume, x.diameter) <= x.length };
+const FITS = {
+  text: 'metal that fits in the sleeve',
+  holds: (x: MetalNumbers) => columnLength(x.volume, x.diameter) <= x.length,
+  mend: 'take a larger plunger, a longer sleeve or a smaller shot',
+};
 const RUNNER_IS_PART = {
   text: 'runner_volume < volume',
   holds: (x: { readonly volume: number; readonly runner_volume: number }) => x.runner_volume < x.volume,
@@ -74,7 +78,11 @@ export const changeOver = defineFormula({
     FITS,
     RUNNER_IS_PART,
     { text: 'fast_speed >= slow_speed', holds: (x) => x.fast_speed >= x.slow_speed },
-    { text: 'a ramp that fits into the travel before the metal is at the gate', holds: (x) => ramp(x) <= travelAtGate(x) },
+    {
+      text: 'a ramp that fits into the travel before the metal is at the gate',
+      holds: (x) => ramp(x) <= travelAtGate(x),
+      mend: 'take a slower fast shot, a stronger acceleration, a larger plunger or a longer sleeve',
+    },
   ],
   outside: 'extrapolate',
   source: ['KB-SHOT-PROFILE', 'KB-HPDC-PARAMETERS'],

@@ -9,7 +9,11 @@ const INPUTS = {
   fill: { symbol: 'f', unit: '%', meaning: 'sleeve fill', range: [20, 80] },
 } as const;
 
-const NOT_OVERFULL = { text: 'a fill of 100 % or less', holds: ({ fill }: { readonly fill: number }) => fill <= 100 };
+const NOT_OVERFULL = {
+  text: 'a fill of 100 % or less',
+  holds: ({ fill }: { readonly fill: number }) => fill <= 100,
+  mend: 'take a larger plunger, a longer sleeve or a smaller shot',
+};
 
 const DEPTH = { symbol: 'y', equation: `(1 - cos(${SEGMENT_ANGLE_LINES.last} / 2)) / 2` };
 

@@ -152,5 +152,7 @@ describe('a formula applied to traced values', () => {
     expect(refusal(bound)).toMatchObject({ code: 'range/made.up', message: 'Made-up sum needs a rest above 2', values: [length] });
     // The shift follows from the length that is used: a tenth of 15.
     expect(refusal(bound).fix).toBe('mend what it was given: length = 15 mm, rest = 2 mm, shift = 1.5 mm, lit = 1');
+    const told = { ...bound, requires: [{ text: 'more', holds: () => false, mend: 'take a longer one' }] };
+    expect(refusal(told).fix).toBe('take a longer one: length = 15 mm, rest = 2 mm, shift = 1.5 mm, lit = 1');
   });
 });
