@@ -55,41 +55,6 @@ export const surplusShare = defineFormula({
   compute: ({ surplus: more, sets, count: n }) => (100 * more) / (n * sets),
 });
 
-/** How far the pressure centre of a shot is off the middle of its castings, along one axis. */
-export const setOffset = defineFormula({
-  id: 'set.offset',
-  title: 'Pressure centre of the shot, off the middle of the castings',
-  symbol: 'e',
-  inputs: {
-    centre: { symbol: 'c', unit: 'mm', meaning: 'pressure centre of the castings along the axis', range: [-2000, 2000], domain: 'any' },
-    castings: { symbol: 'A_c', unit: 'cm2', meaning: 'projected area of all castings', range: [0.5, 20000] },
-    feeder_diameter: {
-      symbol: 'd',
-      unit: 'mm',
-      meaning: 'biscuit or sprue diameter at the parting plane',
-      range: [0, 250],
-      domain: 'not-negative',
-      default: 0,
-    },
-    distance: {
-      symbol: 'y',
-      unit: 'mm',
-      meaning: 'distance of the feeder from the middle, against the axis',
-      range: [0, 2000],
-      domain: 'not-negative',
-      default: 0,
-    },
-    area: { symbol: 'A', unit: 'cm2', meaning: 'projected area of the whole shot', range: [1, 30000] },
-  },
-  unit: 'mm',
-  equation: 'abs(c * A_c - pi * d^2 / 400 * y) / A',
-  outside: 'extrapolate',
-  source: [],
-  status: 'derived',
-  accuracy: 'first moment of the areas; runner and overflows are taken to lie about the middle of the castings',
-  compute: (x) => Math.abs(x.centre * x.castings - ((Math.PI * x.feeder_diameter ** 2) / 400) * x.distance) / x.area,
-});
-
 /** Toolmaking hours of a die for castings of several parts, by the rule that is used for castings of one. */
 export const setDieHours = defineFormula({
   id: 'set.die-hours',

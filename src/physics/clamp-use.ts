@@ -72,25 +72,6 @@ export const clampUse = defineFormula({
   compute: ({ needed, rated }) => (100 * needed) / rated,
 });
 
-/** How far the biscuit or sprue pulls the pressure centre off the centre of the cavities. */
-export const feederOffset = defineFormula({
-  id: 'clamp.feeder-offset',
-  title: 'Offset of the pressure centre by the feeder',
-  symbol: 'e',
-  inputs: {
-    feeder_diameter: { symbol: 'd', unit: 'mm', meaning: 'biscuit or sprue diameter at the parting plane', range: [0, 250], domain: 'not-negative' },
-    distance: { symbol: 'y', unit: 'mm', meaning: 'distance of the feeder from the centre of the cavities', range: [0, 2000], domain: 'not-negative' },
-    area: { symbol: 'A', unit: 'cm2', meaning: 'projected area of the whole shot', range: [1, 30000] },
-  },
-  unit: 'mm',
-  equation: 'pi * d^2 / 400 * y / A',
-  outside: 'extrapolate',
-  source: [],
-  status: 'derived',
-  accuracy: 'first moment of the areas, cavities centred on the platen; a lopsided part or family die moves it further',
-  compute: ({ feeder_diameter, distance, area }) => (((Math.PI * feeder_diameter ** 2) / 400) * distance) / area,
-});
-
 /** Machine hours a year for the yearly volume. */
 export const hoursNeeded = defineFormula({
   id: 'machine.hours-needed',

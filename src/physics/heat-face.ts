@@ -119,14 +119,14 @@ export const dieOutside = defineFormula({
   inputs: {
     width: { symbol: 'W', unit: 'mm', meaning: 'die block width', range: [50, 4000] },
     height: { symbol: 'H', unit: 'mm', meaning: 'die block height', range: [50, 4000] },
-    thickness: { symbol: 'B', unit: 'mm', meaning: 'die height, from platen to platen', range: [100, 2500] },
+    thickness: { symbol: 'B', unit: 'mm', meaning: 'both halves with their support plates', range: [100, 2500] },
   },
   unit: 'm2',
   equation: '2 * ((W + H) * B + W * H) / 1000000',
   outside: 'extrapolate',
   source: [],
   status: 'derived',
-  accuracy: 'the least die height of the machine stands for the height, so it is rather too small',
+  accuracy: 'as good as the estimate of the die; the ejector box behind it is left out, it stays colder',
   compute: (x) => (2 * ((x.width + x.height) * x.thickness + x.width * x.height)) / 1e6,
 });
 

@@ -65,6 +65,7 @@ import * as pq2 from './pq2.ts';
 import * as pq2Margin from './pq2-margin.ts';
 import * as pq2Plan from './pq2-plan.ts';
 import * as pq2Window from './pq2-window.ts';
+import * as pressureCentre from './pressure-centre.ts';
 import * as replan from './replan.ts';
 import * as rib from './rib.ts';
 import * as runner from './runner.ts';
@@ -128,6 +129,7 @@ const TOPICS: readonly Readonly<Record<string, unknown>>[] = [
   pq2Margin,
   pq2Plan,
   pq2Window,
+  pressureCentre,
   rib,
   runner,
   runnerLengths,

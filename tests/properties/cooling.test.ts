@@ -13,6 +13,33 @@ const lines = fc
 const flows = fc.record({ reynolds: fc.double({ min: 3000, max: 1e6, noNaN: true }), prandtl: fc.double({ min: 1, max: 100, noNaN: true }) });
 const within = (a: number, b: number, share: number): void => expect(Math.abs(a - b)).toBeLessThanOrEqual(share * Math.abs(b));
 
+/**
+ * One line of a row in steel on a grid of 2 mm: even heat from above, no heat through the other sides, a sink in one cell. A sink in a
+ * cell of side h stands for a line with the radius 0.1982 h (Peaceman); the line is wider, so the steel between the radii is taken off.
+ */
+function onGrid(pitch: number, depth: number, diameter: number): number {
+  const h = 2;
+  const [columns, rows] = [pitch / h, (2 * pitch) / h];
+  const at = new Float64Array(columns * rows);
+  const sink = Math.round(depth / h - 0.5) * columns + columns / 2;
+  // Unit heat for each unit of length, in steel of unit conductivity.
+  for (let sweep = 0; sweep < 2500; sweep += 1)
+    for (let y = 0; y < rows; y += 1)
+      for (let x = 0; x < columns; x += 1) {
+        const cell = y * columns + x;
+        let sum = (at[y * columns + ((x + 1) % columns)] as number) + (at[y * columns + ((x + columns - 1) % columns)] as number);
+        if (y > 0) sum += at[cell - columns] as number;
+        if (y < rows - 1) sum += at[cell + columns] as number;
+        const source = (y === 0 ? 1 / columns : 0) - (cell === sink ? 1 : 0);
+        const next = (sum + source) / (y === 0 || y === rows - 1 ? 3 : 4);
+        at[cell] = (at[cell] as number) + 1.9 * (next - (at[cell] as number));
+      }
+  // The face lies half a cell above the middle of the first row.
+  const face = at.subarray(0, columns).reduce((a, b) => a + b, 0) / columns + h / 2 / pitch;
+  const line = (at[sink] as number) + Math.log(diameter / 2 / (0.1982 * h)) / (2 * Math.PI);
+  return 1 / (face - line);
+}
+
 describe('shape factors', () => {
   test('a row tends to the single line as its pitch grows, and is always below it', () => {
     fc.assert(
@@ -29,6 +56,24 @@ describe('shape factors', () => {
   test('a close row is the slab of steel above it: the pitch over the depth, less a little', () => {
     // S = w / z for a pitch far below the depth.
     within(calc('cooling.row-shape-factor', { length: 1, diameter: 12, depth: 150, pitch: 24 }), 24 / 150, 0.05);
+  });
+  test('spread lines under a face that takes the same heat everywhere, against a solution on a grid', () => {
+    for (const [pitch, depth] of [
+      [60, 21],
+      [100, 21],
+      [40, 25],
+    ] as const)
+      within(calc('cooling.spread-shape-factor', { length: 1, diameter: 10, depth, pitch }), onGrid(pitch, depth, 10), 0.02);
+  });
+  test('spread lines are a row when they lie close, and take less than a row ever would when they lie far apart', () => {
+    fc.assert(
+      fc.property(lines, (line) => {
+        const [row, spread] = ['cooling.row-shape-factor', 'cooling.spread-shape-factor'].map((id) => calc(id, { length: 1, ...line, pitch: 2 * line.depth }));
+        within(spread as number, row as number, 2e-3);
+        const far = { length: 1, ...line, pitch: 20 * line.depth };
+        expect(calc('cooling.spread-shape-factor', far)).toBeLessThan(calc('cooling.row-shape-factor', far));
+      }),
+    );
   });
   test('deeper lines take less, wider and longer ones more', () => {
     fc.assert(

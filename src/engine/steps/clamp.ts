@@ -1,12 +1,12 @@
 import { Traced } from '../../kernel/traced.ts';
 import { lockingForce, offCentreCapacity, openingForce, projectedAreaTotal, slideOpeningForce, tieBarLoad } from '../../physics/clamp.ts';
-import { clampUse, feederOffset, pressureReached, sizingPressure, spikePressure } from '../../physics/clamp-use.ts';
+import { clampUse, pressureReached, sizingPressure, spikePressure } from '../../physics/clamp-use.ts';
 import { overflowAreaShare } from '../../physics/overflow-plan.ts';
-import { workSetCentre } from '../die-set/centre.ts';
 import { halfOf } from '../half.ts';
 import type { Ledger } from '../ledger.ts';
 import { cell, type Step, tableBlock, textBlock, valuesBlock } from '../step.ts';
 import { sumOf } from '../sum.ts';
+import { workPressureCentre } from './pressure-centre.ts';
 
 /**
  * Locking force for the cavities, plunger and machine that are filed: pressure, projected area of the whole shot,
@@ -100,27 +100,13 @@ function tieBars(ledger: Ledger, force: Traced<'kN'>, rated: Traced<'kN'>): void
     halfOf(
       'clamp.half-span-x',
       'half the clear width between the bars; the bar centres lie a little further out, so this is the safe side',
-      ledger.value('machine.tie-bar-x'),
+      ledger.value('die.bars-width'),
     ),
   );
-  const half_span_y = ledger.put(halfOf('clamp.half-span-y', 'half the clear height between the bars; the safe side', ledger.value('machine.tie-bar-y')));
-  const central = ledger.text('machine.chamber') === 'hot';
-  const distance = central
-    ? ledger.assume('clamp.feeder-distance', 0, 'mm', { note: 'hot chamber: the sprue stands near the middle of the cavities', status: 'practice' })
-    : ledger.put(
-        halfOf('clamp.feeder-distance', 'biscuit at the lower edge of the die block, cavities centred on the platen', ledger.value('die.block-height')),
-      );
-  const { set } = ledger.given;
-  const offset = set === undefined ? centred(ledger, distance) : workSetCentre(ledger, distance);
+  const half_span_y = ledger.put(halfOf('clamp.half-span-y', 'half the clear height between the bars; the safe side', ledger.value('die.bars-height')));
+  const offset = workPressureCentre(ledger);
   ledger.apply(tieBarLoad, { force, half_span_x, half_span_y, ...offset });
   ledger.apply(offCentreCapacity, { rated, half_span_x, half_span_y, ...offset });
-}
-
-/** Castings of one part lie alike on both sides of the middle, so that only the feeder pulls the pressure centre off it. */
-function centred(ledger: Ledger, distance: Traced<'mm'>): { readonly offset_x: Traced<'mm'>; readonly offset_y: Traced<'mm'> } {
-  const offset_y = ledger.apply(feederOffset, { feeder_diameter: ledger.value('clamp.feeder-diameter'), distance, area: ledger.value('clamp.projected-area') });
-  const offset_x = ledger.assume('clamp.offset-x', 0, 'mm', { note: 'cavities laid out symmetrically about the vertical axis', status: 'practice' });
-  return { offset_x, offset_y };
 }
 
 /** Items of the slides that the parting step has filed. */
@@ -158,9 +144,12 @@ export const clampStep: Step = {
         'clamp.locking-force',
         'machine.locking-force',
         'clamp.use',
-        ...(cold ? (['clamp.feeder-offset'] as const) : []),
+        'clamp.castings-aside',
+        'clamp.castings-above',
+        'clamp.offset-x',
+        'clamp.feeder-offset',
         'clamp.tie-bar-load',
-        ...(cold ? (['clamp.off-centre-capacity'] as const) : []),
+        'clamp.off-centre-capacity',
       ]),
       ...tableBlock(
         'Slide locks',

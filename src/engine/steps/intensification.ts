@@ -1,3 +1,4 @@
+import { clampUse } from '../../physics/clamp-use.ts';
 import {
   biscuitLeft,
   feedTravel,
@@ -6,6 +7,7 @@ import {
   hydraulicPressure,
   loweredFillPressure,
   loweredPressureLeft,
+  scaledLoad,
   staticLockingForce,
 } from '../../physics/intensification.ts';
 import { staticPressure } from '../../physics/pq2.ts';
@@ -67,6 +69,28 @@ function lowered(ledger: Ledger): void {
   ledger.apply(staticLockingForce, { force: ledger.value('clamp.locking-force'), sizing: ledger.value('clamp.sizing-pressure'), fill_pressure });
   const dry_flow = ledger.maybe('pq2.dry-flow');
   if (dry_flow !== undefined) ledger.apply(loweredPressureLeft, { planned, fill_pressure, flow: ledger.value('shot.flow'), dry_flow });
+  standing(ledger);
+}
+
+/** What stands on the metal where the fill phase presses harder than planned and cannot be set lower; elsewhere what is planned. */
+function standing(ledger: Ledger): void {
+  const stands = cannotBeLowered(ledger);
+  const why = 'the fill phase presses harder than the class asks for and cannot be set lower';
+  const [pressure, force] = stands
+    ? [ledger.value('intensification.fill-pressure'), ledger.value('intensification.static-force')]
+    : [ledger.value('clamp.sizing-pressure'), ledger.value('clamp.locking-force')];
+  ledger.put(pressure.as('intensification.standing-pressure', stands ? why : 'as planned'));
+  const needed = ledger.put(force.as('intensification.standing-force', stands ? why : 'as planned'));
+  const rated = ledger.value('machine.locking-force');
+  ledger.apply(clampUse, { needed, rated }, { id: 'intensification.standing-use' });
+  ledger.apply(scaledLoad, { load: ledger.value('clamp.tie-bar-load'), force: needed, planned: ledger.value('clamp.locking-force') });
+}
+
+/** As `fill-pressure-held` and `fill-pressure-lock` among the limits of this topic have it. */
+function cannotBeLowered(ledger: Ledger): boolean {
+  const [left, needed] = [ledger.maybe('intensification.lowered-left'), ledger.maybe('pq2.pressure')];
+  const planned = ledger.value('clamp.pressure-reached');
+  return left !== undefined && needed !== undefined && left.value < needed.value && ledger.value('intensification.fill-pressure').value > 1.02 * planned.value;
 }
 
 function pressesHarder(ledger: Ledger): boolean {
@@ -130,7 +154,15 @@ function feed(ledger: Ledger, cold: boolean): void {
 function show(ledger: Ledger): readonly Block[] {
   if (!ledger.values.has('intensification.gate-freeze-least') && !ledger.values.has('intensification.feed-volume')) return [];
   const cold = ledger.texts.get('machine.chamber') === 'cold';
+  const held = ledger.values.has('intensification.standing-force') && cannotBeLowered(ledger);
   return [
+    ...(held
+      ? [
+          textBlock(
+            'The fill phase by itself presses harder than the class of the part asks for, and set lower it would no longer drive the gates. Nothing is left for an intensifier to add; the die is locked, and its plates are reckoned, for the pressure of the fill phase. ',
+          ),
+        ]
+      : []),
     textBlock(
       cold
         ? 'When the cavity is full the machine raises the metal pressure. It reaches the casting only while gate, runner and the core of the biscuit are liquid, so it must stand before the gate is frozen. The freezing time is a published range for one gate carried over by the square of the thickness; the heat solution of the gate stands in the section on solidification.'
@@ -139,9 +171,16 @@ function show(ledger: Ledger): readonly Block[] {
     ...valuesBlock(ledger, [
       'clamp.pressure-reached',
       'machine.metal-pressure',
-      ...(cold ? (['intensification.hydraulic-pressure', 'machine.pressure-intensified'] as const) : []),
+      ...(cold && !held ? (['intensification.hydraulic-pressure', 'machine.pressure-intensified'] as const) : []),
       'intensification.fill-pressure',
-      ...(pressesHarder(ledger) ? (['intensification.lowered-pressure', 'intensification.lowered-left', 'intensification.static-force'] as const) : []),
+      ...(pressesHarder(ledger)
+        ? ([
+            'intensification.lowered-pressure',
+            'intensification.lowered-left',
+            'intensification.static-force',
+            ...(held ? (['intensification.standing-use', 'intensification.standing-load'] as const) : []),
+          ] as const)
+        : []),
       ...(cold
         ? (['intensification.rise-needed', 'intensification.gate-for-slow', 'intensification.gate-freeze-greatest'] as const)
         : (['cooling.gate-time'] as const)),

@@ -44,6 +44,8 @@ export const DIE_WORDS = {
   'die.slide-side': textEach('Side of the die that the slide leaves to'),
   'die.room-width': number('mm', 'Room for slides at the edges of the die, across'),
   'die.room-height': number('mm', 'Room for slides at the edges of the die, upright'),
+  'die.room-left': number('mm', 'Room for slides at the left edge of the die'),
+  'die.room-below': number('mm', 'Room for slides at the lower edge of the die'),
   'die.gap-width': number('mm', 'Room for slides between two columns of cavities, mean'),
   'die.gap-height': number('mm', 'Room for slides between two rows of cavities, mean'),
   'die.slides-between': number('1', 'Slides between cavities'),

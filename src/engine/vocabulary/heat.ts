@@ -48,6 +48,8 @@ export const HEAT_WORDS = {
   'heat.face-flux': number('kW/m2', 'Mean heat flux through the die face to the lines'),
   'heat.room': number('degC', 'Room temperature'),
   'heat.outside-coefficient': number('W/(m2.K)', 'Heat transfer of the outside of the die'),
+  'heat.steel-below': number('mm', 'Steel below the cavity, without lines'),
+  'heat.die-thickness': number('mm', 'Both halves of the die with their support plates'),
   'heat.outside': number('m2', 'Outside of the die'),
   'heat.spray-coefficient': number('W/(m2.K)', 'Heat transfer where the spray is'),
   'heat.spray-temperature': number('degC', 'Temperature of the spray'),

@@ -43,6 +43,27 @@ export const rowShapeFactor = defineFormula({
     (2 * Math.PI * length) / Math.log(((2 * pitch) / (Math.PI * diameter)) * Math.sinh((2 * Math.PI * depth) / pitch)),
 });
 
+/**
+ * Shape factor of one line of a row under a face that takes the same heat everywhere, to the mean temperature of the face: a row of
+ * sinks, its mirror image above the face, and the even flow that keeps the steel below free of heat. Close lines give what
+ * `rowShapeFactor` gives; far apart they leave the face between them hotter, so it falls again where that one stays.
+ */
+export const spreadShapeFactor = defineFormula({
+  id: 'cooling.spread-shape-factor',
+  title: 'Shape factor of one line of those laid',
+  symbol: 'S',
+  inputs: rowShapeFactor.inputs,
+  unit: 'm',
+  equation: '2 * pi * L / (log(w / (pi * D)) + 2 * pi * z / w - log(1 - exp(-4 * pi * z / w)))',
+  requires: [BELOW, { text: 'a pitch wider than a line', holds: (x) => x.pitch > x.diameter }],
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact for long lines with pitch and depth above 1.5 diameters, steel without end below and a face that takes the same heat everywhere',
+  compute: ({ length, diameter, depth, pitch }) =>
+    (2 * Math.PI * length) / (Math.log(pitch / (Math.PI * diameter)) + (2 * Math.PI * depth) / pitch - Math.log(1 - Math.exp((-4 * Math.PI * depth) / pitch))),
+});
+
 /** Conductance of one line from the die surface to the coolant: the film in the line and the steel above it in series. */
 export const lineConductance = defineFormula({
   id: 'cooling.line-conductance',

@@ -38,6 +38,22 @@ export const cases: readonly Case[] = [
   ),
   one('cooling.row-shape-factor', { length: 1, diameter: 10, depth: 25, pitch: 40 }, 1.507, { absolute: 5e-4 }, WORKED),
 
+  // ln(118 / (10 pi)) = 1.32338, 40 pi / 118 = 1.06497, -ln(1 - exp(-2.12994)) = 0.12652: 2 pi / 2.51487.
+  one(
+    'cooling.spread-shape-factor',
+    { length: 1, diameter: 10, depth: 20, pitch: 118 },
+    2.49842,
+    { absolute: 5e-5 },
+    `${ROUTE}: line of 10 mm at 20 mm, 118 mm apart; held against a solution on a grid in tests/properties/cooling.test.ts`,
+  ),
+  one(
+    'cooling.spread-shape-factor',
+    { length: 1, diameter: 12, depth: 25, pitch: 40 },
+    1.5764,
+    { relative: 1e-3 },
+    `${ROUTE}: close lines as in a row under a face at one temperature`,
+  ),
+
   // Correlations.
   one('cooling.nusselt-gnielinski', { reynolds: 1e5, prandtl: 1.2, friction: 0.0185 }, 254.6268, { absolute: 5e-5 }, `${ROUTE}: Re 1e5, Pr 1.2, f 0.0185`),
   one('cooling.nusselt-gnielinski', { reynolds: 30383, prandtl: 4.325 }, 174.9, { absolute: 0.06 }, `${WORKED}; friction factor left to Petukhov`),

@@ -196,4 +196,11 @@ export const cases: readonly Case[] = [
     tolerance: { relative: 1e-9 },
     from: 'limiting case: a fill phase that presses less asks for no more',
   },
+  {
+    formula: 'intensification.standing-load',
+    inputs: { load: 240, force: 1700, planned: 850 },
+    expected: 480,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: twice the force, twice the load',
+  },
 ];

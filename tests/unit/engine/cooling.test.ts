@@ -21,7 +21,8 @@ describe('a lid in A380 with water', () => {
     near(at('cooling.flow'), Math.max(at('cooling.flow-for-reynolds'), at('cooling.flow-for-rise')));
     expect(at('cooling.reynolds')).toBeGreaterThanOrEqual(9999);
     expect(ledger.text('cooling.regime')).toBe('turbulent');
-    expect(at('cooling.rise')).toBeLessThanOrEqual(at('cooling.rise-used') * 1.0001);
+    // At one coolant temperature for both halves a line of the ejector half takes a little more or less than its share.
+    expect(at('cooling.rise')).toBeLessThanOrEqual(at('cooling.rise-used') * 1.05);
   });
   test('film and steel are in series, and the steel holds most of the heat back', () => {
     const film = at('cooling.film') * Math.PI * 0.01 * at('cooling.line-length');
@@ -34,7 +35,17 @@ describe('a lid in A380 with water', () => {
     for (const half of ['ejector half', 'cover half']) {
       near(at(`cooling.length-needed[${half}]`) * at('cooling.heat-per-length'), 1000 * at(`cooling.rate[${half}]`));
       const lines = at(`cooling.lines[${half}]`);
-      expect(lines).toBe(Math.min(Math.ceil(at(`cooling.length-needed[${half}]`) / at('cooling.line-length')), at('cooling.lines-fit')));
+      expect(lines).toBeLessThanOrEqual(Math.min(Math.ceil(at(`cooling.length-needed[${half}]`) / at('cooling.line-length')), at('cooling.lines-fit')));
+      // The fewest that take the heat when they are spread over the field: the steel by its own formula, the film by the bore.
+      const takes = (n: number): number => {
+        const [pitch, z, d, length] = [Math.max(35, at('cooling.field-across') / n), 20, 10, at('cooling.line-length')];
+        const spread = Math.log(pitch / (Math.PI * d)) + (2 * Math.PI * z) / pitch - Math.log(1 - Math.exp((-4 * Math.PI * z) / pitch));
+        const steel = spread / (2 * Math.PI * length * at('cooling.steel-conductivity'));
+        return (n * (at('cooling.surface') - at('cooling.coolant-least'))) / (steel + 1 / (at('cooling.film') * Math.PI * 0.01 * length));
+      };
+      expect(takes(lines)).toBeGreaterThanOrEqual(1000 * at(`cooling.rate[${half}]`));
+      if (lines > 1) expect(takes(lines - 1)).toBeLessThan(1000 * at(`cooling.rate[${half}]`));
+      near(at(`cooling.part-conductance[${half}]`) * (at('cooling.surface') - at('cooling.coolant-least')), takes(lines));
     }
     near(at('cooling.length'), at('cooling.length-laid[ejector half]') + at('cooling.length-laid[cover half]'));
   });
@@ -42,7 +53,13 @@ describe('a lid in A380 with water', () => {
     const running = at('cooling.coolant-temperature');
     near(at('cooling.conductance') * (at('cooling.surface') - running), 1000 * at('heat.lines-rate'), 1e-3);
     expect(running).toBeGreaterThanOrEqual(at('cooling.coolant-least'));
-    near(at('cooling.running-heat') * (at('cooling.length') / at('cooling.line-length')), 1000 * at('heat.lines-rate'), 1e-3);
+    near(
+      at('cooling.running-heat') * at('cooling.lines[ejector half]'),
+      at('cooling.part-conductance[ejector half]') * (at('cooling.surface') - running),
+      1e-3,
+    );
+    for (const half of ['ejector half', 'cover half'])
+      near(at(`cooling.part-conductance[${half}]`) * (at('cooling.surface') - at(`cooling.part-coolant[${half}]`)), 1000 * at(`cooling.rate[${half}]`), 1e-3);
     expect(at('cooling.wall-temperature')).toBeLessThan(at('cooling.wall-greatest') - 15);
   });
   test('holds a cycle no longer than its elements, and says so', () => {

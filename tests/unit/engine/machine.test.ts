@@ -67,11 +67,18 @@ describe('what the plan says of the machines it left', () => {
   });
 
   test('an oversized machine names what stopped the next smaller one, the smallest of the plant says that it is', () => {
-    const wide = workTo('clamp', { ...LEVER, volume: 9, area: 12, envelope: [78, 24, 14], quality: 'use: loaded', pinned: { 'machine.cavities': '6' } });
+    const wide = workTo('intensification', {
+      ...LEVER,
+      volume: 9,
+      area: 12,
+      envelope: [78, 24, 14],
+      quality: 'use: loaded',
+      pinned: { 'machine.cavities': '6' },
+    });
     const next = findingsOf(wide).get('clamp/oversized')?.fix;
     expect(next).toContain('does not fit between tie bars');
     expect(findingsOf(wide).has('clamp/oversized-smallest')).toBe(false);
-    const small = findingsOf(workTo('clamp', { ...LEVER, quality: 'use: loaded' }));
+    const small = findingsOf(workTo('intensification', { ...LEVER, quality: 'use: loaded' }));
     expect(small.has('clamp/oversized')).toBe(false);
     expect(small.get('clamp/oversized-smallest')?.fix).toContain('more cavities than 1');
   });

@@ -3,8 +3,8 @@ import { filmCoefficient, friction, laminarFriction, nusseltGnielinski, prandtl,
 import { flowAtSpeed, flowForReynolds, flowForRise, lineSpeed, plannedFlow } from '../../../physics/cooling/flow.ts';
 import { heatPerLength, lineConductance, lineHeat } from '../../../physics/cooling/lines.ts';
 import { heatingTemperature, sharedHeat } from '../../../physics/cooling/running.ts';
+import type { CoolingSpec } from '../../../spec/index.ts';
 import type { Ledger } from '../../ledger.ts';
-import { endOf } from './unit.ts';
 
 /** Die surface and coolant, the warmer one first: a die that needs heat is the colder of the two. */
 export function sides(ledger: Ledger, coolant: Traced<'degC'>): { readonly warm: Traced<'degC'>; readonly cold: Traced<'degC'> } {
@@ -18,10 +18,10 @@ export function mediumOf(ledger: Ledger): { readonly medium: string } {
 }
 
 /** Coolant at the temperature that the lines are laid out for, and its properties there. */
-export function fileCoolant(ledger: Ledger): void {
+export function fileCoolant(ledger: Ledger, unit: CoolingSpec | undefined): void {
   const medium = ledger.text('cooling.medium');
   ledger.look('cooling/flow', 'reynolds_used', mediumOf(ledger), 'cooling.reynolds-used');
-  const coolant = layoutTemperature(ledger, medium);
+  const coolant = layoutTemperature(ledger, medium, unit);
   const at = { medium, temperature: coolant };
   ledger.look('cooling/coolant', 'density', at, 'cooling.density');
   ledger.look('cooling/coolant', 'specific_heat', at, 'cooling.specific-heat');
@@ -29,15 +29,14 @@ export function fileCoolant(ledger: Ledger): void {
   ledger.look('cooling/coolant', 'conductivity', at, 'cooling.conductivity');
 }
 
-/** The coldest the coolant is planned, or, for a die that must be heated, so much above the die; a temperature fixed by the engineer stands. */
-function layoutTemperature(ledger: Ledger, medium: string): Traced<'degC'> {
+/** The coldest that the unit gives, or that the coolant is planned; or, for a die that must be heated, so much above the die; a temperature fixed by the engineer stands. */
+function layoutTemperature(ledger: Ledger, medium: string, unit: CoolingSpec | undefined): Traced<'degC'> {
   const fixed = ledger.pinnedNumber('cooling.coolant-temperature');
   if (fixed !== undefined) {
     const pin = ledger.pinnedWord('cooling.coolant-temperature');
     return ledger.put(Traced.pinned('cooling.coolant-least', fixed, 'degC', { at: pin?.at, written: pin?.text ?? '', source: 'PART' }));
   }
   if (ledger.text('heat.duty') !== 'heat') {
-    const unit = endOf(ledger, medium, 'coldest');
     if (unit !== undefined) return ledger.put(unit.coldest.as('cooling.coolant-least', `unit ${unit.id}`));
     return ledger.look('cooling/medium', 'least', { medium }, 'cooling.coolant-least');
   }
@@ -51,7 +50,7 @@ export function fileFlow(ledger: Ledger): void {
   const density = ledger.value('cooling.density');
   const most = ledger.apply(
     lineHeat,
-    { conductance: ledger.value('cooling.steel-conductance'), ...sides(ledger, ledger.value('cooling.coolant-least')) },
+    { conductance: ledger.value('cooling.lone-conductance'), ...sides(ledger, ledger.value('cooling.coolant-least')) },
     { id: 'cooling.line-heat-most' },
   );
   const rate = ledger.maybe('cooling.rate', 'ejector half');

@@ -1,3 +1,4 @@
+import type { CoolingSpec } from '../../../spec/index.ts';
 import { adopt } from '../../adopt.ts';
 import { choose } from '../../choose.ts';
 import type { Ledger } from '../../ledger.ts';
@@ -8,7 +9,7 @@ import { fileLayout, fileReach, fileSurface, type LinePlace } from './layout.ts'
 import { fileCycle, fileLines, fileShares } from './parts.ts';
 import { filePump, fileRunning, fileTemperature } from './running.ts';
 import { show } from './show.ts';
-import { fileMedia, noteNoUnit } from './unit.ts';
+import { coldestOf, fileMedia, noteNoUnit, unitFits, unitsInOrder } from './unit.ts';
 
 /**
  * Cooling of the die: the coolant, the lines of both halves and the slides, the flow in them, how warm the coolant runs,
@@ -43,7 +44,31 @@ function workLines(ledger: Ledger, place: LinePlace): void {
   fileMedia(ledger);
   attempt('cooling.medium', 'Coolant', () => choose(ledger, 'cooling.medium'));
   attempt('cooling.unit', 'Cooling unit', () => noteNoUnit(ledger));
-  attempt('cooling.coolant-least', 'Properties of the coolant', () => fileCoolant(ledger));
+  const units = ledger.texts.has('cooling.medium') ? unitsInOrder(ledger) : [];
+  if (units.length < 2) workFlow(ledger, units[0]);
+  else adopt(ledger, withUnits(ledger, units));
+}
+
+/** Lines are laid out for the coldest that their unit gives, so each unit has lines of its own: the first whose lines it runs, else those of the nearest. */
+function withUnits(ledger: Ledger, units: readonly CoolingSpec[]): Ledger {
+  const tried = (unit: CoolingSpec | undefined): Ledger => {
+    const fork = ledger.fork();
+    workFlow(fork, unit);
+    return fork;
+  };
+  for (const unit of units) {
+    const fork = tried(unit);
+    if (unitFits(fork, unit) && !isShort(fork)) return fork;
+  }
+  const coldest = tried(coldestOf(units));
+  const nearest = units.find(({ id }) => id === coldest.texts.get('cooling.unit'));
+  return nearest === undefined || nearest === coldestOf(units) ? coldest : tried(nearest);
+}
+
+/** Flow, lines and temperatures with the coolant as cold as the unit gives it. */
+function workFlow(ledger: Ledger, unit: CoolingSpec | undefined): void {
+  const attempt = ledger.attempt.bind(ledger);
+  attempt('cooling.coolant-least', 'Properties of the coolant', () => fileCoolant(ledger, unit));
   attempt('cooling.share', 'Shares of halves and slides', () => fileShares(ledger));
   attempt('cooling.flow', 'Flow of a circuit', () => fileFlow(ledger));
   attempt('cooling.line-conductance', 'Heat of one line', () => fileLine(ledger));
@@ -51,5 +76,5 @@ function workLines(ledger: Ledger, place: LinePlace): void {
   attempt('cooling.cycle-least', 'Shortest cycle that the lines hold', () => fileCycle(ledger));
   attempt('cooling.coolant-temperature', 'Coolant temperature to run', () => fileTemperature(ledger));
   attempt('cooling.running-heat', 'Lines as they run', () => fileRunning(ledger));
-  attempt('cooling.pressure-drop', 'Pressure and flow of the cooling unit', () => filePump(ledger));
+  attempt('cooling.pressure-drop', 'Pressure and flow of the cooling unit', () => filePump(ledger, unit));
 }

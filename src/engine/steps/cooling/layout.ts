@@ -1,5 +1,5 @@
 import type { Traced } from '../../../kernel/traced.ts';
-import { lineHeat, rowShapeFactor, steelConductance } from '../../../physics/cooling/lines.ts';
+import { lineHeat, rowShapeFactor, spreadShapeFactor, steelConductance } from '../../../physics/cooling/lines.ts';
 import { closestPitch, lineField, linePitch, linesThatFit } from '../../../physics/cooling/pitch.ts';
 import { laidLength, surfaceTemperature, totalConductance } from '../../../physics/cooling/plan.ts';
 import { surfaceExcess } from '../../../physics/die-surface.ts';
@@ -78,8 +78,18 @@ export function fileReach(ledger: Ledger): void {
     unit === undefined
       ? ledger.look('cooling/medium', 'greatest', { medium: 'water' }, 'cooling.water-greatest')
       : ledger.put(unit.hottest.as('cooling.water-greatest', `unit ${unit.id}`));
-  const each = ledger.value('cooling.steel-conductance');
   const each_length = ledger.value('cooling.line-length');
+  const shape = ledger.apply(
+    spreadShapeFactor,
+    {
+      length: each_length,
+      diameter: ledger.value('cooling.line-diameter'),
+      depth: ledger.value('cooling.line-depth'),
+      pitch: ledger.value('cooling.field-across'),
+    },
+    { id: 'cooling.lone-shape-factor' },
+  );
+  const each = ledger.apply(steelConductance, { shape, conductivity: ledger.value('cooling.steel-conductivity') }, { id: 'cooling.lone-conductance' });
   const lines = ledger.look('cooling/parts', 'halves', {}, 'cooling.halves');
   const length = ledger.apply(laidLength, { lines, each: each_length }, { id: 'cooling.least-length' });
   const conductance = ledger.apply(totalConductance, { each, each_length, length }, { id: 'cooling.least-conductance' });

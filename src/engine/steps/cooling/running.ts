@@ -1,9 +1,10 @@
 import { coolantRise, drilledLength, pressureDrop } from '../../../physics/cooling/flow.ts';
 import { lineHeat, wallFlux, wallTemperature } from '../../../physics/cooling/lines.ts';
-import { totalConductance } from '../../../physics/cooling/plan.ts';
 import { coolantTemperature, pumpFlow } from '../../../physics/cooling/running.ts';
+import type { CoolingSpec } from '../../../spec/index.ts';
 import type { Ledger } from '../../ledger.ts';
 import { mediumOf, sides } from './flow.ts';
+import { cooledParts } from './parts.ts';
 import { chooseUnit } from './unit.ts';
 
 /**
@@ -11,22 +12,29 @@ import { chooseUnit } from './unit.ts';
  * coldest; where the lines that fit are short, it runs at its coldest and the cycle waits.
  */
 export function fileTemperature(ledger: Ledger): void {
-  const conductance = ledger.apply(totalConductance, {
-    each: ledger.value('cooling.line-conductance'),
-    each_length: ledger.value('cooling.line-length'),
-    length: ledger.value('cooling.length'),
-  });
   const least = ledger.value('cooling.coolant-least');
-  if (ledger.text('heat.duty') === 'heat') ledger.put(least.as('cooling.coolant-temperature'));
-  else ledger.apply(coolantTemperature, { surface: ledger.value('cooling.surface'), rate: ledger.value('heat.lines-rate'), conductance, least });
+  if (ledger.text('heat.duty') === 'heat') {
+    ledger.put(least.as('cooling.coolant-temperature'));
+    return;
+  }
+  const surface = ledger.value('cooling.surface');
+  ledger.apply(coolantTemperature, { surface, rate: ledger.value('heat.lines-rate'), conductance: ledger.value('cooling.conductance'), least });
+  for (const item of cooledParts(ledger)) {
+    const [rate, conductance] = [ledger.value('cooling.rate', item), ledger.value('cooling.part-conductance', item)];
+    ledger.apply(coolantTemperature, { surface, rate, conductance, least }, { id: 'cooling.part-coolant', item });
+  }
 }
 
-/** Heat of one line, its wall against boiling, and the temperature rise of its coolant. */
+/** Heat of one line of the ejector half, its wall against boiling, and the temperature rise of its coolant. */
 export function fileRunning(ledger: Ledger): void {
   const coolant = ledger.value('cooling.coolant-temperature');
   const diameter = ledger.value('cooling.line-diameter');
   const length = ledger.value('cooling.line-length');
-  const heat = ledger.apply(lineHeat, { conductance: ledger.value('cooling.line-conductance'), ...sides(ledger, coolant) }, { id: 'cooling.running-heat' });
+  const heat = ledger.apply(
+    lineHeat,
+    { conductance: ledger.value('cooling.laid-conductance', 'ejector half'), ...sides(ledger, coolant) },
+    { id: 'cooling.running-heat' },
+  );
   ledger.apply(wallFlux, { heat, diameter, length });
   ledger.apply(coolantRise, {
     heat,
@@ -42,7 +50,7 @@ export function fileRunning(ledger: Ledger): void {
 }
 
 /** Pressure that one circuit takes, the flow of all, and the unit that drives them. */
-export function filePump(ledger: Ledger): void {
+export function filePump(ledger: Ledger, unit: CoolingSpec | undefined): void {
   const each = ledger.value('cooling.line-length');
   const length = ledger.apply(drilledLength, { field: each, steel: ledger.value('die.steel-around') });
   ledger.apply(pressureDrop, {
@@ -54,5 +62,5 @@ export function filePump(ledger: Ledger): void {
     speed: ledger.value('cooling.speed'),
   });
   ledger.apply(pumpFlow, { flow: ledger.value('cooling.flow'), length: ledger.value('cooling.length'), each });
-  chooseUnit(ledger);
+  chooseUnit(ledger, unit);
 }

@@ -33,7 +33,6 @@ export function show(ledger: Ledger): readonly Block[] {
       'cooling.pitch',
       'cooling.line-length',
       'cooling.lines-fit',
-      'cooling.laid-pitch',
       'cooling.row-shape-factor',
     ]),
     ...flow(ledger),
@@ -106,7 +105,7 @@ function properties(ledger: Ledger): Phrase {
     ' Density, viscosity and conductivity of the coolant are those at ',
     { value: 'cooling.coolant-least' },
     runs !== undefined && runs.value > least.value
-      ? ', for which the lines are laid out; as it runs, warmer and thinner, it takes the heat a little better and drops less pressure.'
+      ? ', for which the lines are laid out in a full row; as it runs, warmer and thinner, it takes the heat a little better and drops less pressure.'
       : ', at which it runs.',
   ];
 }
@@ -121,16 +120,18 @@ function parts(ledger: Ledger, heats: boolean): Block[] {
     cell(ledger, 'cooling.length-needed', item),
     cell(ledger, 'cooling.lines-worth', item),
     cell(ledger, 'cooling.lines', item),
-    cell(ledger, 'cooling.length-laid', item),
-    cell(ledger, 'cooling.cycle-by-part', item),
+    cell(ledger, 'cooling.half-pitch', item),
+    cell(ledger, 'cooling.part-conductance', item),
+    ...(heats ? [] : [cell(ledger, 'cooling.part-coolant', item), cell(ledger, 'cooling.cycle-by-part', item)]),
   ]);
   return [
     ...tableBlock(
       heats ? 'Lines that heat the die' : 'Lines by the parts of the die',
-      ['', 'Share', 'Heat rate', 'Length needed', 'Lines worth', 'Lines laid', 'Length laid', 'Holds a cycle of'],
+      ['', 'Share', 'Heat rate', 'Length needed', 'Lines worth', 'Lines laid', 'Pitch', 'Conductance', ...(heats ? [] : ['Coolant', 'Holds a cycle of'])],
       rows,
     ),
     textBlock(
+      'Whole lines are spread over the field. Fewer than a full row, each takes more than one of a row, to the mean of a face that takes the same heat everywhere. ',
       'The ejector half with the cores takes more, because the casting shrinks on to them. ',
       ...(slides(ledger).length === 0
         ? []
@@ -153,7 +154,7 @@ function running(ledger: Ledger, heats: boolean): Block[] {
     textBlock(
       'The coolant runs at ',
       { value: 'cooling.coolant-temperature' },
-      ': at that temperature whole lines take just what the balance leaves them. Set the unit to it for the first shots and then to the die.',
+      ': at that temperature all lines together take just what the balance leaves them. Set the unit to it for the first shots and then to the die; the halves by themselves would take the temperatures in the table, so give each a channel of its own, or throttle the lines of the one that asks for the warmer coolant.',
       ...(worth !== undefined && worth.value < 1
         ? [
             ' The heat of one half is worth only ',
@@ -185,7 +186,7 @@ function cores(ledger: Ledger): Block[] {
     textBlock(
       'A core is taken as a fin in the metal that leads its heat to its foot. From ',
       { value: 'cooling.core-excess-greatest' },
-      ' above the die it is cooled: by a bubbler from ',
+      ' above the die it is cooled, one wide enough for twice the bore of a bubbler already from half of that: by a bubbler from ',
       { value: 'cooling.bubbler-core' },
       ' of core on, else by tungsten heavy alloy, which conducts several times as well as steel and wears sooner.',
     ),

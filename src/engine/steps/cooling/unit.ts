@@ -1,5 +1,7 @@
+import { formatBeside } from '../../../kernel/format.ts';
 import { didYouMean, orList } from '../../../kernel/spelling.ts';
-import { printTraced } from '../../../kernel/traced.ts';
+import { printTraced, type Traced } from '../../../kernel/traced.ts';
+import type { Unit } from '../../../kernel/units.ts';
 import { dieShare } from '../../../physics/cooling/running.ts';
 import type { CoolingSpec } from '../../../spec/index.ts';
 import type { Ledger } from '../../ledger.ts';
@@ -29,22 +31,49 @@ export function endOf(ledger: Ledger, medium: string, end: 'coldest' | 'hottest'
   return [...unitsFor(ledger, medium)].sort((a, b) => sign * (a[end].value - b[end].value) || b.flow.value - a.flow.value)[0];
 }
 
-/** The smallest unit that runs the coolant as planned; else the one that comes nearest, and the rules say what it lacks. */
-export function chooseUnit(ledger: Ledger): void {
+/** Units for the coolant, the simplest and smallest first. */
+function inOrder(ledger: Ledger): readonly CoolingSpec[] {
+  // Open water does without hoses and seals for pressure, so it goes first where it is hot enough.
+  const plain = ({ medium }: CoolingSpec): number => (medium === 'pressurised water' ? 1 : 0);
+  return [...unitsFor(ledger, ledger.text('cooling.medium'))].sort(
+    (a, b) => plain(a) - plain(b) || a.flow.value - b.flow.value || a.pressure.value - b.pressure.value,
+  );
+}
+
+/** Units that lines may be laid out for, the first choice first: only the pinned one where there is one. */
+export function unitsInOrder(ledger: Ledger): readonly CoolingSpec[] {
+  const units = inOrder(ledger);
+  const pin = ledger.pinnedWord('cooling.unit');
+  const named = units.find(({ id }) => id === pin?.text);
+  return named === undefined ? units : [named];
+}
+
+/** The unit that gives the coldest coolant; undefined where there is none. */
+export function coldestOf(units: readonly CoolingSpec[]): CoolingSpec | undefined {
+  return [...units].sort((a, b) => a.coldest.value - b.coldest.value || b.flow.value - a.flow.value)[0];
+}
+
+/** Whether the unit runs the lines that were laid out for it. */
+export function unitFits(ledger: Ledger, unit: CoolingSpec): boolean {
+  const share = ledger.maybe('cooling.unit-share');
+  return share !== undefined && ledger.values.has('cooling.pump-flow') && lacks(ledger, unit, share.value).every((what) => what === undefined);
+}
+
+/**
+ * The unit that the lines were laid out for, if it runs the coolant as planned, else the smallest that does; else the one that comes
+ * nearest, and the rules say what it lacks.
+ */
+export function chooseUnit(ledger: Ledger, laidFor: CoolingSpec | undefined): void {
   if (ledger.plant.cooling === undefined) {
     ledger.look('cooling/flow', 'pressure_greatest', { medium: ledger.text('cooling.medium') }, 'cooling.pressure-greatest');
     return;
   }
-  // Open water does without hoses and seals for pressure, so it goes first where it is hot enough.
-  const plain = ({ medium }: CoolingSpec): number => (medium === 'pressurised water' ? 1 : 0);
-  const units = [...unitsFor(ledger, ledger.text('cooling.medium'))].sort(
-    (a, b) => plain(a) - plain(b) || a.flow.value - b.flow.value || a.pressure.value - b.pressure.value,
-  );
+  const units = inOrder(ledger);
   if (units.length === 0) return;
   const share = ledger.look('cooling/unit', 'die_share', {}, 'cooling.unit-share');
   const stopped = (unit: CoolingSpec): number => lacks(ledger, unit, share.value).findIndex((what) => what !== undefined);
   const place = (unit: CoolingSpec): number => (stopped(unit) < 0 ? 4 : stopped(unit));
-  const fitting = units.find((unit) => stopped(unit) < 0);
+  const fitting = laidFor !== undefined && stopped(laidFor) < 0 ? laidFor : units.find((unit) => stopped(unit) < 0);
   const nearest = units.reduce((best, unit) => (place(unit) >= place(best) ? unit : best));
   const named = pinned(ledger, units);
   const chosen = named ?? fitting ?? nearest;
@@ -86,11 +115,16 @@ function lacks(ledger: Ledger, { coldest, hottest, flow, pressure }: CoolingSpec
   // A coolant at the very end of the range is inside it, whatever the last digit of the arithmetic.
   const slack = 1e-6;
   return [
-    coolant.value > hottest.value + slack ? `not above ${printTraced(hottest)}, and the coolant runs at ${printTraced(coolant)}` : undefined,
-    coolant.value < coldest.value - slack ? `not below ${printTraced(coldest)}, and the coolant runs at ${printTraced(coolant)}` : undefined,
-    needed.value > flow.value ? `gives ${printTraced(flow)}, and the lines take ${printTraced(needed)}` : undefined,
+    coolant.value > hottest.value + slack ? `not above ${printTraced(hottest)}, and the coolant runs at ${beside(coolant, hottest)}` : undefined,
+    coolant.value < coldest.value - slack ? `not below ${printTraced(coldest)}, and the coolant runs at ${beside(coolant, coldest)}` : undefined,
+    needed.value > flow.value ? `gives ${printTraced(flow)}, and the lines take ${beside(needed, flow)}` : undefined,
     drop.value > (pressure.value * share) / 100 ? `drives with ${printTraced(pressure)}, too little for a circuit that takes ${printTraced(drop)}` : undefined,
   ];
+}
+
+/** A value with the digits that tell it from the bound that stands beside it. */
+function beside(value: Traced<Unit>, bound: Traced<Unit>): string {
+  return printTraced(value) === printTraced(bound) ? formatBeside(value.value, bound.value, value.unit) : printTraced(value);
 }
 
 function pinned(ledger: Ledger, units: readonly CoolingSpec[]): CoolingSpec | undefined {

@@ -1,3 +1,4 @@
+import type { Traced } from '../../../kernel/traced.ts';
 import { mass } from '../../../physics/die-block.ts';
 import { steelBelow } from '../../../physics/die-insert.ts';
 import { backForce } from '../../../physics/die-plates.ts';
@@ -10,22 +11,29 @@ export const BOX = 'ejector box';
 export const FOOT = 'clamping plate';
 export const MOVING = 'moving half';
 
+/** The rule for the steel below the cavity; the heat balance asks for it first. */
+export function belowRule(ledger: Ledger): { readonly ratio: Traced<'1'>; readonly least: Traced<'mm'> } {
+  return {
+    ratio: ledger.maybe('die.below-ratio') ?? ledger.look('die/block', 'bottom_ratio_least', {}, 'die.below-ratio'),
+    least: ledger.maybe('die.below-advised') ?? ledger.look('die/block', 'bottom_advised', {}, 'die.below-advised'),
+  };
+}
+
 /** Steel below the cavity: by rule, and enough for the cooling lines where they are laid out. */
 export function workBelow(ledger: Ledger): void {
-  const ratio = ledger.look('die/block', 'bottom_ratio_least', {}, 'die.below-ratio');
+  const rule = belowRule(ledger);
   ledger.look('die/block', 'bottom_ratio_greatest', {}, 'die.below-ratio-greatest');
   ledger.look('die/block', 'bottom_least', {}, 'die.below-least');
-  const least = ledger.look('die/block', 'bottom_advised', {}, 'die.below-advised');
   const line_depth = ledger.maybe('cooling.line-depth');
   const line_diameter = ledger.maybe('cooling.line-diameter');
   const line = line_depth === undefined || line_diameter === undefined ? {} : { line_depth, line_diameter };
-  ledger.apply(steelBelow, { depth: ledger.value('part.depth'), ratio, least, ...line });
+  ledger.apply(steelBelow, { depth: ledger.value('part.depth'), ...rule, ...line });
 }
 
 /** The plate behind the inserts, as thick as the force on their backs usually asks for. */
 export function workPlate(ledger: Ledger): void {
   const force = ledger.apply(backForce, {
-    pressure: ledger.value('clamp.sizing-pressure'),
+    pressure: ledger.maybe('intensification.standing-pressure') ?? ledger.value('clamp.sizing-pressure'),
     area: ledger.value('part.projected-area'),
     cavities: ledger.value('machine.cavities'),
     overflows: ledger.value('clamp.overflow-share'),

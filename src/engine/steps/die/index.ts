@@ -17,7 +17,7 @@ export const dieStep: Step = {
     workSteels(ledger);
     attempt('die.insert-width', 'Inserts', () => workInserts(ledger));
     attempt('die.steel-below', 'Steel below the cavity', () => workBelow(ledger));
-    attempt('die.plate', 'Support plate', () => workPlate(ledger));
+    if (!ledger.values.has('die.plate')) attempt('die.plate', 'Support plate', () => workPlate(ledger));
     attempt('die.height', 'Die height', () => workHeight(ledger));
     attempt('die.mass', 'Mass of the die', () => workMass(ledger));
     attempt('die.plate-bow', 'Bow of the support plate', () => workPlates(ledger));

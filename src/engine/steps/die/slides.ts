@@ -73,6 +73,8 @@ export function workArrangement(ledger: Ledger, slides: readonly PlacedSlide[]):
   const { edges, gaps } = placed;
   put('die.room-width', edges.left + edges.right, 'mm', edges.left + edges.right > 0 ? 'at both edges together, each by its widest place' : none);
   put('die.room-height', edges.bottom + edges.top, 'mm', edges.bottom + edges.top > 0 ? 'at both edges together, each by its widest place' : none);
+  put('die.room-left', edges.left, 'mm', edges.left > 0 ? 'of that, at the left' : none);
+  put('die.room-below', edges.bottom, 'mm', edges.bottom > 0 ? 'of that, below' : none);
   put('die.gap-width', gaps.columns / Math.max(1, columns.value - 1), 'mm', gaps.columns > 0 ? 'mean of the gaps between columns' : none);
   put('die.gap-height', gaps.rows / Math.max(1, rows.value - 1), 'mm', gaps.rows > 0 ? 'mean of the gaps between rows' : none);
   for (const { item, side } of slides) {

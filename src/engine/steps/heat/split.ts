@@ -1,8 +1,11 @@
+import type { Traced } from '../../../kernel/traced.ts';
+import { steelBelow } from '../../../physics/die-insert.ts';
 import { dieOutside, faceFlux, sprayRate, surroundingsRate } from '../../../physics/heat-face.ts';
 import { heatMissing, heatRate, linesShare, rateShare } from '../../../physics/heat-plan.ts';
 import type { Ledger } from '../../ledger.ts';
 import { assumeUsual } from '../../planned.ts';
 import { sumOf } from '../../sum.ts';
+import { belowRule, workPlate } from '../die/heights.ts';
 import { littleHeat, spraysLittle } from '../lubricant/plant-spray.ts';
 
 /** Heat rate at the cycle that the elements make, and its split by the shares of practice. */
@@ -36,11 +39,7 @@ export function flux(ledger: Ledger): void {
 /** What surroundings and spray could take at the planned die temperature, worked out beside the shares of practice. */
 export function losses(ledger: Ledger): void {
   const die_temperature = ledger.value('fill.die-temperature');
-  const area = ledger.apply(dieOutside, {
-    width: ledger.value('die.block-width'),
-    height: ledger.value('die.block-height'),
-    thickness: ledger.value('machine.die-height-least'),
-  });
+  const area = ledger.apply(dieOutside, { width: ledger.value('die.width'), height: ledger.value('die.breadth'), thickness: hotThickness(ledger) });
   const coefficient = ledger.look('heat/planned', 'outside', {}, 'heat.outside-coefficient');
   const room = ledger.look('heat/planned', 'room', {}, 'heat.room');
   const rates = [ledger.apply(surroundingsRate, { area, coefficient, die_temperature, room })];
@@ -58,6 +57,15 @@ export function losses(ledger: Ledger): void {
       }),
     );
   ledger.put(sumOf('heat.losses', 'Heat to spray and surroundings', 'kW', rates));
+}
+
+/** Both halves with their support plates; the ejector box stands on rails behind them and stays colder. */
+function hotThickness(ledger: Ledger): Traced<'mm'> {
+  const depth = ledger.value('part.depth');
+  const below = ledger.apply(steelBelow, { depth, ...belowRule(ledger) }, { id: 'heat.steel-below' });
+  workPlate(ledger);
+  const plate = ledger.value('die.plate');
+  return ledger.put(sumOf('heat.die-thickness', 'Both halves of the die with their support plates', 'mm', [depth, below, below, plate, plate]));
 }
 
 /** Whether anything is left for the lines to take; where the balance is not known, they cool as nearly all lines do. */

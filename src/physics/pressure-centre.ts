@@ -1,0 +1,164 @@
+import { defineFormula } from '../kernel/formula.ts';
+
+const OFF = {
+  symbol: 'y_0',
+  unit: 'mm',
+  meaning: 'middle of the castings, off the middle of the platen',
+  range: [-1000, 1000],
+  domain: 'any',
+  default: 0,
+} as const;
+
+/** Middle of the castings in the die, from the middle of the die face towards its high end: to the right, or up. */
+export const castingsInDie = defineFormula({
+  id: 'clamp.castings-in-die',
+  title: 'Middle of the castings, off the middle of the die',
+  symbol: 'y_d',
+  inputs: {
+    size: { symbol: 'W', unit: 'mm', meaning: 'die along this axis', range: [100, 4000] },
+    field: { symbol: 'B', unit: 'mm', meaning: 'field of the castings', range: [5, 3500] },
+    side: { symbol: 's', unit: 'mm', meaning: 'steel at the low end, with what feeds there', range: [10, 1500] },
+    low: { symbol: 'r_1', unit: 'mm', meaning: 'room of the slides at the low end', range: [0, 1500], domain: 'not-negative', default: 0 },
+    room: { symbol: 'r', unit: 'mm', meaning: 'room of the slides at both ends', range: [0, 3000], domain: 'not-negative', default: 0 },
+    overhang: { symbol: 'o', unit: 'mm', meaning: 'of that, what hangs out of the die', range: [0, 3000], domain: 'not-negative', default: 0 },
+  },
+  unit: 'mm',
+  equation: 's + B / 2 - W / 2 + (r > 0 ? r_1 * (1 - o / r) : 0)',
+  requires: [{ text: 'no more room at one end than at both', holds: (x) => x.low <= x.room + 1e-9 }],
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'as good as the layout of the die; what hangs out is shared as the rooms are',
+  compute: (x) => x.side + x.field / 2 - x.size / 2 + (x.room > 0 ? x.low * (1 - x.overhang / x.room) : 0),
+});
+
+/** The same across, where the steel at both sides is the same and only the slides make the die one-sided. */
+export const castingsAcross = defineFormula({
+  id: 'clamp.castings-across',
+  title: 'Middle of the castings across, off the middle of the die',
+  symbol: 'x_d',
+  inputs: {
+    low: { symbol: 'r_1', unit: 'mm', meaning: 'room of the slides at the left', range: [0, 1500], domain: 'not-negative', default: 0 },
+    room: { symbol: 'r', unit: 'mm', meaning: 'room of the slides at both sides', range: [0, 3000], domain: 'not-negative', default: 0 },
+    overhang: { symbol: 'o', unit: 'mm', meaning: 'of that, what hangs out of the die', range: [0, 3000], domain: 'not-negative', default: 0 },
+  },
+  unit: 'mm',
+  equation: 'r > 0 ? (r_1 - r / 2) * (1 - o / r) : 0',
+  requires: [{ text: 'no more room at one side than at both', holds: (x) => x.low <= x.room + 1e-9 }],
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'as good as the layout of the die',
+  compute: (x) => (x.room > 0 ? (x.low - x.room / 2) * (1 - x.overhang / x.room) : 0),
+});
+
+/** Middle of the castings between the tie bars, when the die hangs as the room between the bars allows it. */
+export const castingsOnPlaten = defineFormula({
+  id: 'clamp.castings-on-platen',
+  title: 'Middle of the castings, off the middle of the platen',
+  symbol: 'y_0',
+  inputs: {
+    offset: { symbol: 'y_d', unit: 'mm', meaning: 'middle of the castings, off the middle of the die', range: [-1500, 1500], domain: 'any' },
+    bars: { symbol: 'a', unit: 'mm', meaning: 'clear distance between the tie bars', range: [150, 3000] },
+    size: { symbol: 'W', unit: 'mm', meaning: 'die along this axis', range: [100, 4000] },
+  },
+  unit: 'mm',
+  equation: 'sign(y_d) * max(0, abs(y_d) - max(0, a - W) / 2)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'the die hung so that its castings come as near the middle as the bars leave room; the places where the machine can shoot may forbid it',
+  compute: ({ offset, bars, size }) => Math.sign(offset) * Math.max(0, Math.abs(offset) - Math.max(0, bars - size) / 2),
+});
+
+/** Projected area of the runner of all castings. */
+export const runnerArea = defineFormula({
+  id: 'clamp.runner-area',
+  title: 'Projected area of the runner',
+  symbol: 'A_r',
+  inputs: {
+    casting_area: { symbol: 'A_1', unit: 'cm2', meaning: 'projected area of one casting', range: [0.5, 20000] },
+    cavities: { symbol: 'n', unit: '1', meaning: 'number of castings', range: [1, 64] },
+    share: { symbol: 's_r', unit: '%', meaning: 'runner, share of the castings', range: [0, 400], domain: 'not-negative' },
+  },
+  unit: 'cm2',
+  equation: 'n * A_1 * s_r / 100',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'as good as the share',
+  compute: (x) => (x.cavities * x.casting_area * x.share) / 100,
+});
+
+/** Middle of the runner below the middle of the castings: half way from the biscuit to the castings' edge. */
+export const runnerDistance = defineFormula({
+  id: 'clamp.runner-distance',
+  title: 'Middle of the runner, below the middle of the castings',
+  symbol: 'y_r',
+  inputs: {
+    distance: { symbol: 'y', unit: 'mm', meaning: 'distance of the feeder from the middle of the castings', range: [0, 2000], domain: 'not-negative' },
+    field: { symbol: 'B', unit: 'mm', meaning: 'height of the field of the castings', range: [5, 3500] },
+  },
+  unit: 'mm',
+  equation: 'y > 0 ? (y + min(B / 2, y)) / 2 : 0',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'the runner lies between biscuit and castings; branches between rows lie nearer to the middle, so it is rather too far',
+  compute: ({ distance, field }) => (distance > 0 ? (distance + Math.min(field / 2, distance)) / 2 : 0),
+});
+
+/** How far the pressure centre of the shot is off the middle of the platen, along one axis. */
+export const pressureOffset = defineFormula({
+  id: 'clamp.feeder-offset',
+  title: 'Offset of the pressure centre',
+  symbol: 'e',
+  inputs: {
+    feeder_diameter: {
+      symbol: 'd',
+      unit: 'mm',
+      meaning: 'biscuit or sprue diameter at the parting plane',
+      range: [0, 250],
+      domain: 'not-negative',
+      default: 0,
+    },
+    distance: {
+      symbol: 'y',
+      unit: 'mm',
+      meaning: 'distance of the feeder from the middle of the castings',
+      range: [0, 2000],
+      domain: 'not-negative',
+      default: 0,
+    },
+    area: { symbol: 'A', unit: 'cm2', meaning: 'projected area of the whole shot', range: [1, 30000] },
+    castings_offset: OFF,
+    runner_area: { symbol: 'A_r', unit: 'cm2', meaning: 'projected area of the runner', range: [0, 10000], domain: 'not-negative', default: 0 },
+    runner_distance: {
+      symbol: 'y_r',
+      unit: 'mm',
+      meaning: 'middle of the runner below that of the castings',
+      range: [0, 2000],
+      domain: 'not-negative',
+      default: 0,
+    },
+    centre: {
+      symbol: 'c',
+      unit: 'mm',
+      meaning: 'pressure centre of castings of several parts, off their middle',
+      range: [-2000, 2000],
+      domain: 'any',
+      default: 0,
+    },
+    castings: { symbol: 'A_c', unit: 'cm2', meaning: 'projected area of these castings', range: [0, 20000], domain: 'not-negative', default: 0 },
+  },
+  unit: 'mm',
+  equation: 'abs(y_0 + (c * A_c - pi * d^2 / 400 * y - A_r * y_r) / A)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'first moments of castings, runner and biscuit; castings of one part are taken to press in the middle of their field',
+  compute: (x) =>
+    Math.abs(
+      x.castings_offset + (x.centre * x.castings - ((Math.PI * x.feeder_diameter ** 2) / 400) * x.distance - x.runner_area * x.runner_distance) / x.area,
+    ),
+});
