@@ -97,12 +97,13 @@ function pressesHarder(ledger: Ledger): boolean {
   return (ledger.maybe('intensification.fill-pressure')?.value ?? 0) > (ledger.maybe('clamp.pressure-reached')?.value ?? Infinity);
 }
 
+/** Nothing is left to be set where the fill phase by itself presses harder. */
 function setting(ledger: Ledger): void {
-  ledger.apply(hydraulicPressure, {
-    metal_pressure: ledger.value('clamp.pressure-reached'),
-    cylinder_diameter: ledger.value('machine.cylinder-diameter'),
-    plunger_diameter: ledger.value('machine.plunger'),
-  });
+  if (!cannotBeLowered(ledger)) {
+    const metal_pressure = ledger.put(ledger.value('clamp.pressure-reached').as('intensification.set-pressure'));
+    const [cylinder_diameter, plunger_diameter] = [ledger.value('machine.cylinder-diameter'), ledger.value('machine.plunger')];
+    ledger.apply(hydraulicPressure, { metal_pressure, cylinder_diameter, plunger_diameter });
+  }
   ledger.look('sleeve/intensification', 'pressure_least', {}, 'intensification.pressure-least');
   ledger.look('sleeve/intensification', 'pressure_greatest', {}, 'intensification.pressure-greatest');
 }

@@ -12,6 +12,7 @@ export const INTENSIFICATION_WORDS = {
   'intensification.standing-load': number('kN', 'Load of the most loaded tie bar for it'),
   'intensification.static-force': number('kN', 'Locking force for the static pressure of the fill phase'),
   'intensification.fill-pressure': number('MPa', 'Static metal pressure of the fill phase'),
+  'intensification.set-pressure': number('MPa', 'Metal pressure to set after the fill'),
   'intensification.hydraulic-pressure': number('MPa', 'Hydraulic pressure to set after the fill'),
   'intensification.gate-reference': number('mm', 'Gate thickness of the published freezing times'),
   'intensification.reference-least': number('ms', 'Published freezing time of that gate, least'),

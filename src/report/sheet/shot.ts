@@ -133,7 +133,7 @@ export const SHOT_LINES: readonly Line[] = [
   { title: 'Hydraulic, fill', pieces: [{ id: 'machine.pressure-fill' }, { id: 'intensification.fill-pressure', label: 'on the metal' }] },
   {
     title: 'Hydraulic, full',
-    pieces: [{ id: 'intensification.hydraulic-pressure' }, { id: 'clamp.pressure-reached', label: 'on the metal' }],
+    pieces: [{ id: 'intensification.hydraulic-pressure' }, { id: 'intensification.set-pressure', label: 'on the metal' }],
     within: [
       { id: 'machine.pressure-intensified', label: 'at most' },
       { id: 'clamp.pressure-least', to: 'clamp.pressure-greatest', label: 'metal' },

@@ -81,7 +81,7 @@ describe('face, height and mass of the lid, worked by hand', () => {
     // rest, and set lower the machine would not drive the gates. On 335.69 cm2 that is 2611 kN: a plate of 90 mm.
     ['die.steel-below', 69],
     ['intensification.standing-pressure', 14 * (165 / 70) ** 2],
-    ['die.back-force', 335.69 * 0.1 * 14 * (165 / 70) ** 2],
+    ['die.back-force', (1315.888 / 39.2) * 14 * (165 / 70) ** 2],
     ['die.plate', 90],
     ['die.half-height[cover half]', 46 + 69 + 90],
     ['die.half-height[ejector half]', 69 + 90],
