@@ -40,7 +40,8 @@ export const DIE_LINES: readonly Line[] = [
       { id: 'machine.tie-bar-x', label: 'between tie bars', after: 'across' },
       { id: 'machine.tie-bar-y', after: 'upright' },
       { id: 'machine.die-height-least', to: 'machine.die-height-greatest', label: 'die height' },
-      { id: 'clamp.locking-force', label: 'locking force needed' },
+      { id: 'intensification.standing-force', label: 'locking force needed' },
+      { id: 'clamp.locking-force', label: 'locking force needed', unless: ['intensification.standing-force'] },
     ],
   },
   {

@@ -18,10 +18,14 @@ export const SHOT_LINES: readonly Line[] = [
   },
   {
     title: 'Locking force',
-    pieces: [{ id: 'clamp.locking-force', label: 'at least' }],
+    pieces: [
+      { id: 'intensification.standing-force', label: 'at least' },
+      { id: 'clamp.locking-force', label: 'at least', unless: ['intensification.standing-force'] },
+    ],
     within: [
       { id: 'machine.locking-force', label: 'rated' },
-      { id: 'clamp.use', label: 'use' },
+      { id: 'intensification.standing-use', label: 'use' },
+      { id: 'clamp.use', label: 'use', unless: ['intensification.standing-force'] },
     ],
   },
   {

@@ -12,9 +12,11 @@ export const TRIAL_STEPS: readonly Line[] = [
   {
     title: 'Hold: clamp',
     pieces: [
-      { id: 'clamp.locking-force', label: 'needed' },
+      { id: 'intensification.standing-force', label: 'needed' },
+      { id: 'clamp.locking-force', label: 'needed', unless: ['intensification.standing-force'] },
       { id: 'machine.locking-force', label: 'rated' },
-      { id: 'clamp.use', label: 'use' },
+      { id: 'intensification.standing-use', label: 'use' },
+      { id: 'clamp.use', label: 'use', unless: ['intensification.standing-force'] },
     ],
     note: 'slides locked, parting faces clean and tight',
   },
