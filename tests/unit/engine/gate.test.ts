@@ -184,6 +184,15 @@ describe('what the plan makes of family, use and wall', () => {
     expect(figure(workTo('gate', { ...LEVER, alloy }), 'gate.liquid-density')).toBe(density);
   });
 
+  test('the overflows of a wall beyond the printed table say that its last figure is carried on', () => {
+    const beyond = workTo('gate', { ...LID, wall: 4.2 }).value('overflow.share');
+    expect(beyond.value).toBe(5);
+    expect(beyond.note).toBe('interpolated between 3.2 and 13 mm; the printed table ends at 3.2 mm; its last figure is carried on');
+    expect(beyond.status).toBe('memory');
+    expect(workTo('gate', { ...LID, wall: 3 }).value('overflow.share').note).toBe('interpolated between 2.5 and 3.2 mm');
+    expect(workTo('gate', { ...LID, wall: 3.2 }).value('overflow.share').note).toBe(undefined);
+  });
+
   test('thick walls with some cold shut allowed need no overflow, and nothing divides by it', () => {
     const ledger = workTo('gate', { ...LID, wall: 4, least: 4, quality: 'cold_shut: some' });
     expect(figure(ledger, 'overflow.volume')).toBe(0);
