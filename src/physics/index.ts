@@ -76,6 +76,7 @@ import * as shot from './shot.ts';
 import * as shotPlan from './shot-plan.ts';
 import * as shrink from './shrink.ts';
 import * as sleeveFill from './sleeve/fill.ts';
+import * as sleevePlunger from './sleeve/plunger.ts';
 import * as sleeveTravel from './sleeve/travel.ts';
 import * as sleeveWave from './sleeve/wave.ts';
 import * as slide from './slide.ts';
@@ -139,6 +140,7 @@ const TOPICS: readonly Readonly<Record<string, unknown>>[] = [
   shotPlan,
   shrink,
   sleeveFill,
+  sleevePlunger,
   sleeveTravel,
   sleeveWave,
   slide,

@@ -82,7 +82,7 @@ export const feedVolume = defineFormula({
 /** Travel of the plunger that feeds a volume. */
 export const feedTravel = defineFormula({
   id: 'intensification.feed-travel',
-  title: 'Plunger travel to feed the shrinkage',
+  title: 'Plunger travel to feed the shrinkage of the castings',
   symbol: 'x_s',
   inputs: {
     volume: { symbol: 'V_s', unit: 'cm3', meaning: 'metal to feed', range: [0.001, 5000] },
@@ -97,22 +97,80 @@ export const feedTravel = defineFormula({
   compute: ({ volume, diameter }) => (4000 * volume) / (Math.PI * diameter ** 2),
 });
 
-/** Biscuit that is left when the plunger has fed the shrinkage. */
-export const biscuitLeft = defineFormula({
-  id: 'intensification.biscuit-left',
-  title: 'Biscuit left after feeding',
-  symbol: 'b_r',
+/** Metal between plunger and parting plane when the cavities are full: what was poured, less runner and cavities, all liquid. */
+export const biscuitWhenFull = defineFormula({
+  id: 'intensification.biscuit-full',
+  title: 'Metal in front of the plunger when the cavities are full',
+  symbol: 'b_f',
   inputs: {
-    biscuit: { symbol: 'b', unit: 'mm', meaning: 'biscuit thickness at the end of fill', range: [5, 150] },
-    travel: { symbol: 'x_s', unit: 'mm', meaning: 'plunger travel to feed the shrinkage', range: [0.01, 100], domain: 'not-negative' },
+    poured: { symbol: 'V_l', unit: 'cm3', meaning: 'liquid metal of one shot', range: [5, 100000] },
+    runner_volume: { symbol: 'V_r', unit: 'cm3', meaning: 'runner volume between biscuit and gates', range: [0.5, 20000], domain: 'not-negative' },
+    cavities: { symbol: 'n', unit: '1', meaning: 'number of cavities', range: [1, 64] },
+    volume: { symbol: 'V', unit: 'cm3', meaning: 'volume of one casting with its overflows', range: [0.1, 100000] },
+    shrink: { symbol: 's', unit: '%', meaning: 'shrink allowance, by which the die is larger', range: [0, 2], domain: 'not-negative', default: 0 },
+    diameter: { symbol: 'D', unit: 'mm', meaning: 'plunger diameter', range: [20, 250] },
   },
   unit: 'mm',
-  equation: 'b - x_s',
+  equation: '4000 * (V_l - V_r - n * V * (1 + s / 100)^3) / (pi * D^2)',
   outside: 'extrapolate',
   source: [],
   status: 'derived',
-  accuracy: 'the thinnest it can get; less is fed once the gate is frozen',
-  compute: ({ biscuit, travel }) => biscuit - travel,
+  accuracy: 'exact volume balance, as good as the poured volume: nothing is frozen yet',
+  requires: [
+    {
+      text: 'metal that fills runner and cavities',
+      holds: (x) => x.poured > x.runner_volume + x.cavities * x.volume * (1 + x.shrink / 100) ** 3,
+      mend: 'pour more metal',
+    },
+  ],
+  compute: (x) => (4000 * (x.poured - x.runner_volume - x.cavities * x.volume * (1 + x.shrink / 100) ** 3)) / (Math.PI * x.diameter ** 2),
+});
+
+/** Biscuit that is left when all metal is solid, by the mass that was poured. */
+export const biscuitLeft = defineFormula({
+  id: 'intensification.biscuit-left',
+  title: 'Biscuit left when all metal is solid',
+  symbol: 'b_r',
+  inputs: {
+    mass: { symbol: 'm_s', unit: 'kg', meaning: 'all metal of one shot', range: [0.01, 200] },
+    density: { symbol: 'rho', unit: 'g/cm3', meaning: 'density of the solid metal', range: [1.5, 11] },
+    runner_volume: { symbol: 'V_r', unit: 'cm3', meaning: 'runner volume between biscuit and gates', range: [0.5, 20000], domain: 'not-negative' },
+    cavities: { symbol: 'n', unit: '1', meaning: 'number of cavities', range: [1, 64] },
+    volume: { symbol: 'V', unit: 'cm3', meaning: 'volume of one casting with its overflows', range: [0.1, 100000] },
+    diameter: { symbol: 'D', unit: 'mm', meaning: 'plunger diameter', range: [20, 250] },
+  },
+  unit: 'mm',
+  equation: '4000 * (1000 * m_s / rho - V_r - n * V) / (pi * D^2)',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact balance of the mass for sound castings: pores and flash take a little of it, and the dose of the ladle moves it by several millimetres',
+  requires: [
+    {
+      text: 'metal that is more than castings and runner',
+      holds: (x) => (1000 * x.mass) / x.density > x.runner_volume + x.cavities * x.volume,
+      mend: 'pour more metal',
+    },
+  ],
+  compute: (x) => (4000 * ((1000 * x.mass) / x.density - x.runner_volume - x.cavities * x.volume)) / (Math.PI * x.diameter ** 2),
+});
+
+/** Travel of the plunger behind the metal that freezes, from full cavities until all is solid. */
+export const followTravel = defineFormula({
+  id: 'intensification.follow-travel',
+  title: 'Plunger travel from full cavities until all metal is solid',
+  symbol: 'x_p',
+  inputs: {
+    full: { symbol: 'b_f', unit: 'mm', meaning: 'metal in front of the plunger when the cavities are full', range: [5, 250] },
+    left: { symbol: 'b_r', unit: 'mm', meaning: 'biscuit left when all metal is solid', range: [5, 150] },
+  },
+  unit: 'mm',
+  equation: 'b_f - b_r',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'as good as the densities of liquid and solid; less once the gate is frozen, for then the castings take no more',
+  compute: ({ full, left }) => full - left,
 });
 
 /** Hydraulic pressure of the fill phase at which its static pressure is no more than the die is planned and locked for. */

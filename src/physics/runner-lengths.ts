@@ -150,10 +150,14 @@ export const runLength = defineFormula({
     taken: { symbol: 'L_3', unit: 'mm', meaning: 'length that the fan takes of it', range: [0, 1000], domain: 'not-negative', default: 0 },
   },
   unit: 'mm',
-  equation: 'max(0, L_1 + L_2 - L_3)',
+  // Below a micrometre there is no run: what a fan leaves of a way that it takes whole is the rounding of the computer.
+  equation: 'L_1 + L_2 - L_3 < 0.001 ? 0 : L_1 + L_2 - L_3',
   outside: 'extrapolate',
   source: [],
   status: 'derived',
   accuracy: 'exact sum',
-  compute: (x) => Math.max(0, x.distance + x.added - x.taken),
+  compute: (x) => {
+    const left = x.distance + x.added - x.taken;
+    return left < 0.001 ? 0 : left;
+  },
 });

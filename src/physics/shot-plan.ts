@@ -126,8 +126,8 @@ export const plungerForPressure = defineFormula({
 });
 
 /**
- * Biscuit thickness: no thinner than the least, than the runner, and than a share of the plunger diameter, and thick enough that the
- * least which does not block the pressure is left when the shrinkage has been fed out of it.
+ * Biscuit thickness when all metal is solid: no thinner than the least, than the deepest runner, and than a share of the plunger
+ * diameter. The shot is poured so that this is left; what the shrinkage takes is in the liquid metal, which has more room in the sleeve.
  */
 export const biscuitThickness = defineFormula({
   id: 'sleeve.biscuit-thickness',
@@ -135,19 +135,17 @@ export const biscuitThickness = defineFormula({
   symbol: 'b',
   inputs: {
     least: { symbol: 'b_1', unit: 'mm', meaning: 'least biscuit', range: [10, 30] },
-    runner_depth: { symbol: 'd_r', unit: 'mm', meaning: 'runner depth', range: [0.5, 60] },
+    runner_depth: { symbol: 'd_r', unit: 'mm', meaning: 'depth of the deepest runner', range: [0.5, 60] },
     diameter: { symbol: 'D', unit: 'mm', meaning: 'plunger diameter', range: [30, 250] },
     share: { symbol: 's', unit: '1', meaning: 'biscuit over plunger diameter, low end', range: [0.2, 0.5] },
-    left: { symbol: 'b_2', unit: 'mm', meaning: 'least that must be left when the shrinkage is fed', range: [0, 30], domain: 'not-negative', default: 0 },
-    feed: { symbol: 'V_s', unit: 'cm3', meaning: 'metal to feed for the shrinkage', range: [0, 5000], domain: 'not-negative', default: 0 },
   },
   unit: 'mm',
-  equation: 'max(b_1, d_r, s * D, b_2 + 4000 * V_s / (pi * D^2))',
+  equation: 'max(b_1, d_r, s * D)',
   outside: 'extrapolate',
   source: ['KB-SHOT-PROFILE', 'BAR-MEIR'],
   status: 'practice',
   accuracy: 'a published range ends at 30 mm, the share of the diameter exceeds it with plungers above 90 mm; pouring varies by several millimetres',
-  compute: (x) => Math.max(x.least, x.runner_depth, x.share * x.diameter, x.left + (4000 * x.feed) / (Math.PI * x.diameter ** 2)),
+  compute: (x) => Math.max(x.least, x.runner_depth, x.share * x.diameter),
 });
 
 /** Empty volume of the sleeve after pouring. */
@@ -167,25 +165,6 @@ export const sleeveAir = defineFormula({
   status: 'derived',
   accuracy: 'exact geometry',
   compute: (x) => Math.max(0, (Math.PI * x.diameter ** 2 * x.length) / 4000 - x.volume),
-});
-
-/** Plunger diameter that gives a wanted sleeve fill at the same metal and length. */
-export const plungerForFill = defineFormula({
-  id: 'sleeve.plunger-for-fill',
-  title: 'Plunger diameter for a fill',
-  symbol: 'D',
-  inputs: {
-    volume: { symbol: 'V', unit: 'cm3', meaning: 'liquid metal of one shot', range: [5, 100000] },
-    length: { symbol: 'L', unit: 'mm', meaning: 'active length of the sleeve', range: [100, 2000] },
-    fill: { symbol: 'f', unit: '%', meaning: 'sleeve fill wanted', range: [20, 90] },
-  },
-  unit: 'mm',
-  equation: 'sqrt(400000 * V / (pi * L * f))',
-  outside: 'extrapolate',
-  source: ['KB-SHOT-PROFILE'],
-  status: 'derived',
-  accuracy: 'leaves the biscuit as it is, although it grows with the plunger: a few per cent',
-  compute: (x) => Math.sqrt((400000 * x.volume) / (Math.PI * x.length * x.fill)),
 });
 
 /** Travel of a hot-chamber plunger that displaces the metal of one shot. */

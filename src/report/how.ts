@@ -15,7 +15,7 @@ export interface How {
 export function howOf(value: Traced): How {
   const remarks: string[] = [];
   if (value.kind === 'input')
-    remarks.push(value.source[0] === 'PART' ? 'drawing' : value.source[0] === 'PLANT' ? 'plant' : value.source[0] === 'DIE' ? 'die file' : KIND_WORDS.input);
+    remarks.push(value.source[0] === 'PART' ? 'part file' : value.source[0] === 'PLANT' ? 'plant' : value.source[0] === 'DIE' ? 'die file' : KIND_WORDS.input);
   else if (value.kind !== 'formula' && value.kind !== 'table' && value.kind !== 'pinned') remarks.push(KIND_WORDS[value.kind]);
   if (value.note !== undefined) remarks.push(value.note);
   const range = rangeRemark(value);

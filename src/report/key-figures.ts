@@ -1,7 +1,7 @@
 import type { BoundSide } from '../engine/missed.ts';
 
-/** A figure that stands beside a key figure; where it is a bound, which side of it is kept to. */
-export type HeldAgainst = readonly [label: string, id: string, side?: BoundSide];
+/** A figure that stands beside a key figure; where it is a bound, which side of it is kept to, or that it is shown only where it is more. */
+export type HeldAgainst = readonly [label: string, id: string, side?: BoundSide | 'where more'];
 
 /** What the summary shows of a plan, where the plan has it: a figure, and the bounds that it is to be held against. */
 export const KEY_FIGURES: readonly { readonly title: string; readonly id: string; readonly bounds: readonly HeldAgainst[]; readonly unlessNone?: true }[] = [
@@ -11,7 +11,7 @@ export const KEY_FIGURES: readonly { readonly title: string; readonly id: string
     bounds: [
       ['rated', 'machine.locking-force', 'most'],
       ['use', 'clamp.use'],
-      ['for the fill phase as the machine has it', 'intensification.static-force'],
+      ['the static pressure of the fill phase asks for', 'intensification.static-force', 'where more'],
     ],
   },
   {

@@ -7,7 +7,7 @@ import { conditionOf } from './expression.ts';
 import { Faults } from './faults.ts';
 import { checkFits, type Words } from './house-fits.ts';
 import { type ReadRules, type RuleFile, readRules } from './read.ts';
-import type { Alloy, Change, Rulebook, RuleKind } from './types.ts';
+import type { Alloy, Change, Limit, Rulebook, RuleKind, SearchStop } from './types.ts';
 
 /** A folder of house rules as texts; whoever reads the disk hands it in. */
 export interface RuleFolder {
@@ -106,7 +106,8 @@ function laid(rulebook: Rulebook, base: Rulebook, read: ReadRules, folder: RuleF
         ...(reason === undefined ? {} : { reason }),
       });
       const house = fileOf(what, id);
-      return [id, { ...record, house, ...(what === 'alloy' ? { properties: markedProperties(read, id, house) } : {}) }];
+      const properties = what === 'alloy' ? { properties: markedProperties(read, id, house) } : {};
+      return [id, { ...record, house, ...properties, ...(what === 'limit' ? stopOf(rulebook.limits[id], record as unknown as Limit) : {}) }];
     });
     return { ...before, ...Object.fromEntries(marked) };
   };
@@ -119,6 +120,16 @@ function laid(rulebook: Rulebook, base: Rulebook, read: ReadRules, folder: RuleF
     conditions: faulty ? rulebook.conditions : { ...rulebook.conditions, ...conditionsOf(read, conditionOf) },
     changes,
   };
+}
+
+/**
+ * How the machine search uses a limit that takes another's place: as the other one, for it knows limits by their ids, unless the file says
+ * how. Whether a candidate that breaks it is out hangs on how grave it is now.
+ */
+function stopOf(before: Limit | undefined, { search, severity }: Limit): { readonly search?: SearchStop } {
+  if (search !== undefined || before?.search === undefined) return {};
+  const { waived: _waived, ...rest } = before.search;
+  return { search: { ...rest, ...(severity === 'error' ? {} : { waived: true }) } };
 }
 
 /** The properties of an alloy, those that the file gives marked with it: the others are as they were. */

@@ -150,7 +150,9 @@ function interpolate(
       return mergeSources(a.figure.source, b.figure.source);
     },
     get note() {
-      return `interpolated between ${formatNumber(a.x)} and ${formatNumber(b.x)} ${axis.unit}`;
+      const between = `interpolated between ${formatNumber(a.x)} and ${formatNumber(b.x)} ${axis.unit}`;
+      // What is remarked on either of the two holds for what lies between them.
+      return [...new Set([between, a.figure.note, b.figure.note])].filter((note) => note !== undefined).join('; ');
     },
   };
   return outside ? { figure, verdict: 'extrapolated', warning: `${sentence()}; the figure is an extrapolation` } : { figure, verdict: 'inside' };

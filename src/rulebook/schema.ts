@@ -86,7 +86,7 @@ export const limitFile = z.strictObject({
       waived: z.boolean().describe('broken it does not stop a candidate, but weighs against it').optional(),
       only: z.boolean().describe('for the search alone: a plan is not judged by it').optional(),
     })
-    .describe('how the machine search uses the limit; absent: not at all')
+    .describe('how the machine search uses the limit; absent: not at all, or as the limit whose place it takes')
     .optional(),
   message: said('what a broken limit says; {name} prints value and unit, {expression:digits} a number'),
   why: said('what goes wrong beyond the bound'),

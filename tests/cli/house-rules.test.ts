@@ -86,6 +86,22 @@ describe('the worked example of the repository', () => {
     expect(house.values['alloy.liquidus']).toEqual(builtIn.values['alloy.liquidus']);
   });
 
+  test('the search minds the limit that takes the place of a built-in one: a warning weighs, an error stops', () => {
+    const rule = 'example/rules/limits/clamp/usual-use.yaml';
+    const machineOf = (plan: { decisions: Record<string, { value: string; because: string }> }) => plan.decisions['machine.model'];
+    const warned = planned([PART]);
+    expect(machineOf(warned)?.because).toContain('locking force within the share of the rating that the house uses');
+    const use = ({ values }: { values: Record<string, { value: number }> }): number =>
+      (values['clamp.locking-force']?.value ?? 0) / (values['machine.locking-force']?.value ?? 1);
+    expect(use(warned)).toBeGreaterThan(0.75);
+    const text = folder.read(rule);
+    folder.write(rule, text.replace('severity: warning', 'severity: error'));
+    const stopped = planned([PART]);
+    folder.write(rule, text);
+    expect(use(stopped)).toBeLessThanOrEqual(0.75);
+    expect(machineOf(stopped)?.value).not.toBe(machineOf(warned)?.value);
+  });
+
   test('a plan without house rules has no such section', () => {
     expect(folder.run(['plan', 'cover.part.yaml', '-q']).out).not.toMatch(/house rules/i);
     expect(planned(['cover.part.yaml'])).not.toHaveProperty('houseRules');

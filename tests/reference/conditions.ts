@@ -32,6 +32,9 @@ const HOTTER = ['metal', 'metal_temperature'];
 const hotMetal = (metal: number, die: number): Numbers => ({ ...at(HOTTER, metal), surface: die, die_temperature: die });
 /** At 30 mm a sleeve of 100 mm holds pi / 4 * 3^2 * 10 = 70.69 cm3. */
 const SLEEVE = { diameter: 30, length: 100 };
+/** A plunger of 64 mm in a sleeve of 400 mm, half filled, the biscuit of no account. */
+const AT_HAND = { diameter: 64, fill: 50, biscuit: 0, density: 2.5, liquid_density: 2.5, length: 400, least: 0, runner_depth: 0, share: 0 };
+const SLEEVE_TO_FILL = { volume: 1000 * Math.PI, biscuit_volume: 0, density: 2.5, liquid_density: 2.5, length: 300, runner_depth: 0 };
 /** In a sleeve of 100 mm with 35.34 cm3 of metal the metal is at the plunger's end after 50 mm; a runner of a fifth takes 10 mm more. */
 const SHOT = { ...SLEEVE, volume: 35.343, runner_volume: 7.0686 };
 
@@ -322,11 +325,41 @@ export const HOLDS_AND_BREAKS: Readonly<Record<string, Points>> = {
   'loss_greatest >= loss_least': noLess('loss_greatest', 'loss_least'),
   // At half fill and 64 mm the linear rule gives 0.1149 * 0.5 * 8 = 0.4596 m/s.
   'a critical speed above speed with the plunger at hand': {
-    holds: [{ diameter: 64, fill: 50, speed: 0.4595 }],
+    holds: [{ ...AT_HAND, speed: 0.4595 }],
     breaks: [
-      { diameter: 64, fill: 50, speed: 0.4597 },
-      { diameter: 64, fill: 100, speed: 0 },
+      { ...AT_HAND, speed: 0.4597 },
+      { ...AT_HAND, fill: 100, speed: 0 },
     ],
+  },
+  // A biscuit of 25 mm, 27 mm as a liquid, is 6.75 % of 400 mm.
+  'metal besides the biscuit': {
+    holds: [{ ...AT_HAND, biscuit: 25, density: 2.7, liquid_density: 2.5, fill: 6.76 }],
+    breaks: [
+      { ...AT_HAND, biscuit: 25, density: 2.7, liquid_density: 2.5, fill: 6.74 },
+      { ...AT_HAND, biscuit: 80, fill: 20 },
+    ],
+  },
+  // A biscuit that stays takes 10 % of 300 mm. One as thick as the plunger is wide fills least at 200 mm: 1000 pi cm3 are 100 mm, the biscuit 200.
+  'metal besides the biscuit, and a sleeve that some plunger fills so little': {
+    holds: [
+      { ...SLEEVE_TO_FILL, least: 30, share: 0, fill: 10.01 },
+      { ...SLEEVE_TO_FILL, least: 30, share: 1, length: 1000, fill: 30.01 },
+    ],
+    breaks: [
+      { ...SLEEVE_TO_FILL, least: 30, share: 0, fill: 10 },
+      { ...SLEEVE_TO_FILL, least: 30, share: 1, length: 1000, fill: 29.99 },
+      { ...SLEEVE_TO_FILL, least: 0, share: 0, biscuit_volume: 1000 * Math.PI, fill: 50 },
+    ],
+  },
+  // Two cavities of 20 cm3, each way larger by 2 %, take 42.448 cm3, and the runner 10.
+  'metal that fills runner and cavities': {
+    holds: [{ poured: 52.45, runner_volume: 10, cavities: 2, volume: 20, shrink: 2 }],
+    breaks: [{ poured: 52.44, runner_volume: 10, cavities: 2, volume: 20, shrink: 2 }],
+  },
+  // 135 g at 2.7 g/cm3 are 50 cm3.
+  'metal that is more than castings and runner': {
+    holds: [{ mass: 0.13501, density: 2.7, runner_volume: 10, cavities: 2, volume: 20 }],
+    breaks: [{ mass: 0.13499, density: 2.7, runner_volume: 10, cavities: 2, volume: 20 }],
   },
   'biscuit < length': greater('length', 'biscuit'),
   'a fill below 100 %': below('fill', 100),

@@ -3,10 +3,7 @@ import { siliconShrinkage } from '../../physics/porosity-estimate.ts';
 import type { Ledger } from '../ledger.ts';
 import { sumOf } from '../sum.ts';
 
-/**
- * Metal that the shrinkage of castings and overflows takes after the fill. The biscuit must be thick enough for it, so it is worked
- * out before the shot; it hangs on neither plunger nor biscuit.
- */
+/** Metal that castings and overflows take after the fill to make up for the shrinkage of freezing. */
 export function workFeeding(ledger: Ledger): void {
   ledger.attempt('porosity.shrinkage', 'Solidification shrinkage', () => shrinkage(ledger));
   ledger.attempt('intensification.feed-volume', 'Metal to feed', () => {

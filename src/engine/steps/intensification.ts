@@ -1,7 +1,9 @@
 import { clampUse } from '../../physics/clamp-use.ts';
 import {
   biscuitLeft,
+  biscuitWhenFull,
   feedTravel,
+  followTravel,
   gateForTime,
   gateFreeze,
   hydraulicPressure,
@@ -15,6 +17,7 @@ import type { Ledger } from '../ledger.ts';
 import type { Block, Cell } from '../plan.ts';
 import { assumeMiddle } from '../planned.ts';
 import { type Step, tableBlock, textBlock, valuesBlock } from '../step.ts';
+import { workFeeding } from './feeding.ts';
 import { VERTICAL } from './squeeze.ts';
 
 /**
@@ -36,7 +39,11 @@ export const intensificationStep: Step = {
     attempt('intensification.main-depth', 'Order of freezing', () =>
       ledger.put(ledger.value('runner.segment-depth', 'main runner').as('intensification.main-depth')),
     );
-    attempt('intensification.feed-travel', 'Metal to feed', () => feed(ledger, cold));
+    workFeeding(ledger);
+    attempt('intensification.feed-travel', 'Metal to feed', () =>
+      ledger.apply(feedTravel, { volume: ledger.value('intensification.feed-volume'), diameter: ledger.value('machine.plunger') }),
+    );
+    if (cold) attempt('intensification.biscuit-left', 'Biscuit that is left', () => left(ledger));
   },
   show,
 };
@@ -147,9 +154,19 @@ function hold(ledger: Ledger): void {
   );
 }
 
-function feed(ledger: Ledger, cold: boolean): void {
-  const travel = ledger.apply(feedTravel, { volume: ledger.value('intensification.feed-volume'), diameter: ledger.value('machine.plunger') });
-  if (cold) ledger.apply(biscuitLeft, { biscuit: ledger.value('sleeve.biscuit-thickness'), travel });
+/** The metal in front of the plunger from full cavities to the end: by what was poured, first all liquid, then all solid. */
+function left(ledger: Ledger): void {
+  const shared = {
+    runner_volume: ledger.value('runner.total-volume'),
+    cavities: ledger.value('machine.cavities'),
+    volume: ledger.value('intensification.metal'),
+    diameter: ledger.value('machine.plunger'),
+  };
+  const poured = ledger.value('shot.liquid-volume');
+  const full = ledger.apply(biscuitWhenFull, { ...shared, poured, shrink: ledger.maybe('alloy.shrink-allowance') });
+  ledger.look('sleeve/biscuit', 'least', {}, 'intensification.biscuit-least');
+  const solid = ledger.apply(biscuitLeft, { ...shared, mass: ledger.value('shot.mass'), density: ledger.value('alloy.density') });
+  ledger.apply(followTravel, { full, left: solid });
 }
 
 function show(ledger: Ledger): readonly Block[] {
@@ -204,8 +221,11 @@ function show(ledger: Ledger): readonly Block[] {
       'porosity.shrinkage',
       'intensification.feed-volume',
       'intensification.feed-travel',
-      ...(cold ? (['intensification.biscuit-left', 'intensification.biscuit-least'] as const) : []),
+      ...(cold
+        ? (['intensification.biscuit-full', 'intensification.follow-travel', 'intensification.biscuit-left', 'intensification.biscuit-least'] as const)
+        : []),
     ]),
+    ...followed(ledger),
   ];
 }
 
@@ -220,6 +240,20 @@ function pressed(ledger: Ledger): Block[] {
       ' of the ',
       { value: 'cooling.dwell' },
       ' that the die stays shut; let go while it is liquid inside, it bleeds or bulges, tears off when the die opens, and can burst.',
+    ),
+  ];
+}
+
+/** Why the plunger goes further than the feeding of the castings asks for. */
+function followed(ledger: Ledger): Block[] {
+  if (!ledger.values.has('intensification.follow-travel') || !ledger.values.has('intensification.feed-travel')) return [];
+  return [
+    textBlock(
+      'The plunger follows by ',
+      { value: 'intensification.follow-travel' },
+      ' from full cavities to the end, as long as gate and biscuit let it: ',
+      { value: 'intensification.feed-travel' },
+      ' feed what castings and overflows lose in freezing, the rest goes into the denser metal of all that cools, runner and biscuit with it.',
     ),
   ];
 }

@@ -106,7 +106,7 @@ function show(ledger: Ledger): ReturnType<Step['show']> {
     ),
     ...values,
     textBlock(
-      'The share is that of the flow segment which an overflow serves, for any alloy; planned is the most, with every segment served. Segments that fill hot and vented to their end need none: cut first those where the flow ends, and pin overflow.volume at what the first shots show, for runner, gates and machine follow it.',
+      'The share is that of the flow segment which an overflow serves, for any alloy; it is planned as if every segment had one. Segments that fill hot and vented to their end need none: cut first those where the flow ends, and pin overflow.volume at what the first shots show, for runner, gates and machine follow it.',
     ),
     textBlock(
       'Place them at the end of each flow segment, where the metal arrives last, with the vent behind the overflow. An overflow that fills before its segment sends metal back into the cavity.',

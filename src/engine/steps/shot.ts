@@ -3,25 +3,21 @@ import { flowVolume } from '../../physics/gate.ts';
 import { runnerTotalVolume } from '../../physics/runner.ts';
 import { shotMass, shotVolume } from '../../physics/shot.ts';
 import {
-  biscuitThickness,
   nozzleDiameter,
-  plungerForFill,
   plungerForPressure,
   potStroke,
   shotFlow,
   shotHandbookVolume,
-  sleeveAir,
   speedAvailable,
   speedDropByLines,
   speedDropPlanned,
 } from '../../physics/shot-plan.ts';
-import { biscuitVolume, sleeveFill, sleeveLengthForFill } from '../../physics/sleeve/fill.ts';
 import { fastSpeed } from '../../physics/sleeve/travel.ts';
 import type { Ledger } from '../ledger.ts';
 import { assumeMiddle } from '../planned.ts';
 import { type Step, textBlock, valuesBlock } from '../step.ts';
 import { fullId, type ValueId } from '../vocabulary/index.ts';
-import { workFeeding } from './feeding.ts';
+import { workBiscuit, workSleeve } from './sleeve.ts';
 
 /**
  * All metal of one shot, and the sleeve or the pot it comes from, for the cavities, machine and plunger that are filed.
@@ -30,11 +26,10 @@ import { workFeeding } from './feeding.ts';
 export function workShot(ledger: Ledger): void {
   const attempt = ledger.attempt.bind(ledger);
   const cold = ledger.text('machine.chamber') === 'cold';
-  workFeeding(ledger);
-  if (cold) attempt('sleeve.biscuit-thickness', 'Biscuit', () => biscuit(ledger));
+  if (cold) attempt('sleeve.biscuit-thickness', 'Biscuit', () => workBiscuit(ledger));
   attempt('shot.volume', 'Metal of one shot', () => metal(ledger, cold));
   if (cold) {
-    attempt('sleeve.fill', 'Sleeve fill', () => sleeve(ledger));
+    attempt('sleeve.fill', 'Sleeve fill', () => workSleeve(ledger));
   } else {
     attempt('pot.stroke-needed', 'Plunger travel', () =>
       ledger.apply(potStroke, { volume: ledger.value('shot.liquid-volume'), diameter: ledger.value('machine.plunger') }),
@@ -48,24 +43,6 @@ export function workShot(ledger: Ledger): void {
       needed: ledger.value(cold ? 'clamp.pressure' : 'clamp.pressure-least'),
     }),
   );
-}
-
-/** Aluminium needs the thicker least biscuit of the two in use; the others take the published least, which must be left after feeding. */
-function biscuit(ledger: Ledger): void {
-  const diameter = ledger.value('machine.plunger');
-  const least = ledger.look('sleeve/biscuit', ledger.alloy.family === 'aluminium' ? 'used' : 'least', {}, 'sleeve.biscuit-least');
-  const share = ledger.look('sleeve/biscuit', 'share_least', {}, 'sleeve.biscuit-share');
-  ledger.look('sleeve/biscuit', 'greatest', {}, 'sleeve.biscuit-greatest');
-  const left = ledger.look('sleeve/biscuit', 'least', {}, 'intensification.biscuit-least');
-  const thickness = ledger.apply(biscuitThickness, {
-    least,
-    runner_depth: ledger.value('runner.depth'),
-    diameter,
-    share,
-    left,
-    feed: ledger.maybe('intensification.feed-volume'),
-  });
-  ledger.apply(biscuitVolume, { diameter, thickness });
 }
 
 /** Volumes are those of the die; the mass is that of the solid metal, and the sleeve or pot must hold it as a liquid. */
@@ -84,26 +61,6 @@ function metal(ledger: Ledger, cold: boolean): void {
   });
   const mass = ledger.apply(shotMass, { volume, density: ledger.value('alloy.density') });
   ledger.apply(flowVolume, { mass, density: ledger.value('gate.liquid-density') }, { id: 'shot.liquid-volume' });
-}
-
-function sleeve(ledger: Ledger): void {
-  const volume = ledger.value('shot.liquid-volume');
-  const diameter = ledger.value('machine.plunger');
-  const length = ledger.value('machine.sleeve-length');
-  ledger.apply(sleeveFill, { volume, diameter, length });
-  ledger.apply(sleeveAir, { volume, diameter, length });
-  if (ledger.text('machine.kind') === 'cold-chamber-vertical-shot') {
-    ledger.look('sleeve/fill-vertical', 'least', {}, 'sleeve.fill-least');
-    ledger.look('sleeve/fill-vertical', 'greatest', {}, 'sleeve.fill-greatest');
-    return;
-  }
-  ledger.look('sleeve/fill', 'least', {}, 'sleeve.fill-least');
-  ledger.look('sleeve/fill', 'greatest', {}, 'sleeve.fill-greatest');
-  const usualLeast = ledger.look('sleeve/fill', 'usual_least', {}, 'sleeve.fill-usual-least');
-  const usualGreatest = ledger.look('sleeve/fill', 'usual_greatest', {}, 'sleeve.fill-usual-greatest');
-  const fill = assumeMiddle(ledger, 'sleeve.fill-aim', usualLeast, usualGreatest);
-  ledger.apply(sleeveLengthForFill, { volume, diameter, fill });
-  ledger.apply(plungerForFill, { volume, length, fill });
 }
 
 function pot(ledger: Ledger): void {

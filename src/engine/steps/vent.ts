@@ -95,13 +95,20 @@ function area(ledger: Ledger): Traced<'mm2'> {
       ? ledger.put(ledger.value('vent.choked-velocity').as('vent.velocity', 'that of the plain vent'))
       : ledger.look('vent/velocity', 'velocity', { kind: kind === 'vacuum' ? 'valve' : 'chill' }, 'vent.velocity');
   const time = ledger.value('fill.time');
-  const all = ledger.maybe('vent.all-gas-volume');
-  if (all !== undefined) ledger.apply(ventArea, { gas_volume: all, time, velocity }, { id: 'vent.all-gas-area' });
   const sizing = { gas_volume: ledger.value('vent.gas-volume'), time, velocity };
   // A valve is a passage that is bought and that draws on the whole die; its area is held against the evacuation, not made a little larger.
-  if (kind === 'vacuum') return ledger.apply(ventArea, { ...sizing, gas_volume: ledger.value('vent.die-gas-volume') });
+  const all = ledger.maybe('vent.all-gas-volume');
+  if (kind === 'vacuum') {
+    if (all !== undefined) ledger.apply(ventArea, { ...sizing, gas_volume: all }, { id: 'vent.all-gas-area' });
+    return ledger.apply(ventArea, { ...sizing, gas_volume: ledger.value('vent.die-gas-volume') });
+  }
   const choked = ledger.apply(ventArea, sizing, { id: 'vent.choked-area' });
   const multiple = ledger.look('vent/residual', 'multiple', { use: ledger.text('quality.use') }, 'vent.area-multiple');
+  // Printed beside the area planned, so it has the same reserve.
+  if (all !== undefined) {
+    const all_choked = ledger.apply(ventArea, { ...sizing, gas_volume: all }, { id: 'vent.all-gas-choked' });
+    ledger.apply(ventAreaPlanned, { choked: all_choked, multiple }, { id: 'vent.all-gas-area' });
+  }
   return ledger.apply(ventAreaPlanned, { choked, multiple }, { id: 'vent.area' });
 }
 

@@ -55,7 +55,7 @@ export const MACHINE_WORDS = {
   'machine.reserve-window': number('%', 'Window of pressure and flow left'),
   'machine.margin': number('%', 'Least reserve of machine and plunger'),
   'machine.tried': number('1', 'Combinations of cavities, machine and plunger tried'),
-  'machine.fitting': number('1', 'Combinations that pass every limit'),
+  'machine.fitting': number('1', 'Combinations worked out to the end that break no more than the plan'),
   'machine.smaller': number('1', 'Machines of the kind in the plant with less locking force'),
   'machine.cavities': number('1', 'Cavities'),
   'machine.hours-from': text('What the machine hours are judged by'),

@@ -32,10 +32,12 @@ export const INTENSIFICATION_WORDS = {
   'intensification.hold': number('s', 'Time under pressure'),
   'intensification.main-depth': number('mm', 'Depth of the main runner'),
   'intensification.metal': number('cm3', 'Casting with its overflows'),
-  'intensification.feed-volume': number('cm3', 'Metal to feed for the shrinkage of the shot'),
-  'intensification.feed-travel': rough('mm', 'Plunger travel to feed the shrinkage', 1),
+  'intensification.feed-volume': number('cm3', 'Metal to feed for the freezing of castings and overflows'),
+  'intensification.feed-travel': rough('mm', 'Plunger travel that feeds it', 1),
+  'intensification.biscuit-full': number('mm', 'Liquid metal in front of the plunger when the cavities are full'),
+  'intensification.follow-travel': rough('mm', 'Plunger travel from there until all metal is solid', 1),
   'intensification.biscuit-least': number('mm', 'Biscuit below which the pressure is blocked'),
-  'intensification.biscuit-left': number('mm', 'Biscuit left after feeding'),
+  'intensification.biscuit-left': number('mm', 'Biscuit left when all metal is solid'),
 } as const;
 
 /** Gas and shrinkage; what carries an item stands for the die vented to the air and for the die under vacuum. */

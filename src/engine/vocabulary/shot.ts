@@ -29,6 +29,7 @@ export const SHOT_WORDS = {
   'sleeve.fill-aim': number('%', 'Sleeve fill to aim at'),
   'sleeve.length-for-fill': number('mm', 'Active sleeve length for the fill to aim at'),
   'sleeve.plunger-for-fill': number('mm', 'Plunger diameter for the fill to aim at'),
+  'sleeve.plunger-for-least': number('mm', 'Plunger diameter for the least sleeve fill'),
   'sleeve.air-volume': number('cm3', 'Air in the sleeve after pouring'),
   'sleeve.fast-speed': number('m/s', 'Plunger speed of the fast shot'),
   'pot.temperature': number('degC', 'Pot temperature'),

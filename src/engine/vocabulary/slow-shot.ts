@@ -14,7 +14,7 @@ export const SLOW_SHOT_WORDS = {
   'slow-shot.window-least': number('m/s', 'Slow-shot speed in use, least'),
   'slow-shot.window-greatest': number('m/s', 'Slow-shot speed in use, greatest'),
   'slow-shot.window-ramp': number('m/s', 'Speed at the end of a ramp in use, greatest'),
-  'slow-shot.fill-for-window': number('%', 'Sleeve fill at the greatest slow speed in use'),
+  'slow-shot.fill-for-window': number('%', 'Sleeve fill with the plunger at the greatest slow speed in use'),
   'slow-shot.plunger-for-window': number('mm', 'Plunger at the greatest slow speed in use'),
   'slow-shot.ladle-time': number('s', 'Time to ladle and pour'),
   'slow-shot.loss-least': number('K', 'Temperature lost in ladle and sleeve, least'),

@@ -9,6 +9,7 @@ export const VENT_WORDS = {
   'vent.gas-volume': number('cm3', 'Gas to expel from one cavity'),
   'vent.die-gas-volume': number('cm3', 'Gas in cavity, overflows and runner before the shot'),
   'vent.all-gas-volume': number('cm3', 'Gas of one cavity with all air of the sleeve'),
+  'vent.all-gas-choked': number('mm2', 'Vent area that carries off choked all air of the sleeve too within the fill time'),
   'vent.all-gas-area': number('mm2', 'Vent area if all air of the sleeve must leave within the fill time'),
   'vent.gas-temperature': number('degC', 'Temperature of the gas'),
   'vent.depth-least': number('mm', 'Depth of a plain vent, least'),

@@ -1,14 +1,8 @@
 import { defineFormula } from '../../kernel/formula.ts';
-import { bracketedRoot } from '../solve/root.ts';
 
 const DIAMETER = { symbol: 'D', unit: 'mm', meaning: 'plunger diameter', range: [30, 250] } as const;
 const FILL = { symbol: 'f', unit: '%', meaning: 'sleeve fill', range: [20, 90] } as const;
 const NOT_OVERFULL = { text: 'a fill of 100 % or less', holds: ({ fill }: { readonly fill: number }) => fill <= 100 };
-
-/** The linear rule: mm and % in, m/s out. */
-function linear(diameter: number, fill: number): number {
-  return 0.1149 * (1 - fill / 100) * Math.sqrt(diameter);
-}
 
 /** Critical slow-shot speed by the linear rule of the trade: a check on the balances. */
 export const linearSpeed = defineFormula({
@@ -23,7 +17,7 @@ export const linearSpeed = defineFormula({
   source: [],
   status: 'memory',
   accuracy: 'remembered; follows the energy balance within 2.4 % for 40 to 80 % fill, 4 % lower at 30 %',
-  compute: ({ diameter, fill }) => linear(diameter, fill),
+  compute: ({ diameter, fill }) => 0.1149 * (1 - fill / 100) * Math.sqrt(diameter),
 });
 
 /** How far the critical speed by momentum lies above that by energy. */
@@ -63,7 +57,7 @@ export const slowSpeed = defineFormula({
   compute: ({ energy, momentum }) => Math.min(energy, momentum),
 });
 
-/** Sleeve fill at which the linear rule asks for a given speed: what brings a fast slow-shot back into the window. */
+/** Sleeve fill at which the linear rule asks a plunger for a given speed. */
 export const fillForSpeed = defineFormula({
   id: 'slow-shot.fill-for-window',
   title: 'Sleeve fill at the greatest slow speed in use',
@@ -77,29 +71,8 @@ export const fillForSpeed = defineFormula({
   outside: 'extrapolate',
   source: [],
   status: 'memory',
-  accuracy: 'by the linear rule, which is remembered; for the same plunger',
+  accuracy: 'by the linear rule, which is remembered',
   compute: ({ diameter, speed }) => 100 * (1 - speed / (0.1149 * Math.sqrt(diameter))),
-});
-
-/** Plunger with which the same metal in the same sleeve length comes down to a slow speed, by the linear rule. */
-export const plungerForSpeed = defineFormula({
-  id: 'slow-shot.plunger-for-window',
-  title: 'Plunger at the greatest slow speed in use',
-  symbol: 'D_w',
-  inputs: {
-    diameter: DIAMETER,
-    fill: { symbol: 'f', unit: '%', meaning: 'sleeve fill with the plunger at hand', range: [20, 60] },
-    speed: { symbol: 'v_w', unit: 'm/s', meaning: 'slow speed to come down to', range: [0.1, 0.6] },
-  },
-  unit: 'mm',
-  equation: '0.1149 * (1 - f / 100 * (D / D_w)^2) * sqrt(D_w) - v_w',
-  implicit: true,
-  requires: [NOT_OVERFULL, { text: 'a critical speed above speed with the plunger at hand', holds: (x) => linear(x.diameter, x.fill) > x.speed }],
-  outside: 'extrapolate',
-  source: [],
-  status: 'memory',
-  accuracy: 'by the linear rule, which is remembered; leaves the biscuit as it is, although it shrinks with the plunger',
-  compute: ({ diameter, fill, speed }) => bracketedRoot((d) => linear(d, fill * (diameter / d) ** 2) - speed, diameter * Math.sqrt(fill / 100), diameter),
 });
 
 /** Temperature lost in ladle and sleeve by the fill: the published trend laid over the range in common use. */

@@ -67,6 +67,7 @@ function keyFigureRows(plan: Plan): Inline[][][] {
       if (plan.parts !== undefined && bound === 'part.mass') return [];
       const limit = plan.values.get(bound);
       if (limit === undefined) return [];
+      if (side === 'where more') return missesBound(value, limit, 'least') ? [`${label} ${printTraced(limit)}`] : [];
       const missed = side !== undefined && missesBound(value, limit, side);
       return [`${label} ${printTraced(limit)}${missed ? ': missed' : ''}`];
     });

@@ -1,6 +1,7 @@
 import type { Case } from '../case.ts';
 
 const EXAMPLE = 'derived, worked by hand: 500 cm3 casting, 4.9 % shrinkage, plunger of 70 mm';
+const SHOT = 'derived, worked by hand: 500 cm3 casting, 60 cm3 overflows, 150 cm3 runner, biscuit 70 x 25 mm, 2.71 g/cm3 as a solid and 2.50 as a liquid';
 const RANGE = 'knowledge-base article on the shot profile (KB-SHOT-PROFILE): a gate of 1.2 mm freezes in 30 to 80 ms';
 const MEASURED = 'Magnusson and Arnberg 2001 (MAGNUSSON-ARNBERG): 6.6 % for pure aluminium, 4.4 % at 11.6 % silicon';
 const RESIDUE = 'derived, worked by hand: pores at 70 MPa and 570 degC in metal of 2.65 g/cm3';
@@ -52,12 +53,41 @@ export const cases: readonly Case[] = [
     from: `${EXAMPLE}, four cavities`,
   },
   { formula: 'intensification.feed-travel', inputs: { volume: 24.5, diameter: 70 }, expected: 6.37, tolerance: { absolute: 0.005 }, from: EXAMPLE },
+  // A biscuit of 25 mm is 96.2 cm3 of the 38.48 cm2 of a 70 mm plunger: 806.2 cm3 in all, 2.1848 kg, 873.92 cm3 as a liquid.
+  {
+    formula: 'intensification.biscuit-full',
+    inputs: { poured: 873.92, runner_volume: 150, cavities: 1, volume: 560, diameter: 70 },
+    expected: 42.6,
+    tolerance: { absolute: 0.01 },
+    from: `${SHOT}: 873.92 - 710 cm3 over 38.48 cm2`,
+  },
+  {
+    formula: 'intensification.biscuit-full',
+    inputs: { poured: 873.92, runner_volume: 150, cavities: 2, volume: 280, shrink: 0.6, diameter: 70 },
+    expected: 39.96,
+    tolerance: { absolute: 0.01 },
+    from: `${SHOT}; cavities larger than their castings by 0.6 %, which is 10.14 of 560 cm3`,
+  },
   {
     formula: 'intensification.biscuit-left',
-    inputs: { biscuit: 25, travel: 6.37 },
-    expected: 18.63,
-    tolerance: { relative: 1e-9 },
-    from: `${EXAMPLE}, biscuit of 25 mm`,
+    inputs: { mass: 2.1848, density: 2.71, runner_volume: 150, cavities: 1, volume: 560, diameter: 70 },
+    expected: 25,
+    tolerance: { absolute: 0.01 },
+    from: `${SHOT}: the biscuit that was planned`,
+  },
+  {
+    formula: 'intensification.biscuit-left',
+    inputs: { mass: 2.0848, density: 2.71, runner_volume: 150, cavities: 1, volume: 560, diameter: 70 },
+    expected: 15.41,
+    tolerance: { absolute: 0.01 },
+    from: `${SHOT}; poured 100 g short, 36.9 cm3`,
+  },
+  {
+    formula: 'intensification.follow-travel',
+    inputs: { full: 42.6, left: 25 },
+    expected: 17.6,
+    tolerance: { absolute: 1e-9 },
+    from: `${SHOT}: 67.72 cm3, the 7.75 % by which 873.92 cm3 of liquid are more than the solid`,
   },
 
   ...(

@@ -174,6 +174,13 @@ export const cases: readonly Case[] = [
     from: 'limiting case: the fan takes the whole run',
   },
   {
+    formula: 'runner.run-length',
+    inputs: { distance: 0.1, added: 0.2, taken: 0.3 },
+    expected: 0,
+    tolerance: { absolute: 0 },
+    from: 'limiting case: 0.1 + 0.2 - 0.3, which a computer does not make 0; less than a micrometre is no run',
+  },
+  {
     formula: 'runner.segment-end-width',
     inputs: { width: 20, start_area: 160, end_area: 40 },
     expected: 10,

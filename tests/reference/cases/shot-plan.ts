@@ -359,13 +359,6 @@ export const cases: readonly Case[] = [
     from: 'Bar-Meir (BAR-MEIR): at least as thick as the runner',
   },
   {
-    formula: 'sleeve.biscuit-thickness',
-    inputs: { least: 15, runner_depth: 8, diameter: 40, share: 0.3333, left: 15, feed: 5 },
-    expected: 18.979,
-    tolerance: { absolute: 0.001 },
-    from: `${HAND}: 5 cm3 are 3.979 mm of the 1256.6 mm2 of a 40 mm plunger, 15 mm stay`,
-  },
-  {
     formula: 'sleeve.air-volume',
     inputs: { volume: 806.2, diameter: 70, length: 400 },
     expected: 733.2,
@@ -374,17 +367,39 @@ export const cases: readonly Case[] = [
   },
   {
     formula: 'sleeve.plunger-for-fill',
-    inputs: { volume: 650 / 2.5, length: 250, fill: 75 },
+    inputs: { volume: 650 / 2.5, length: 250, fill: 75, density: 2.5, liquid_density: 2.5 },
     expected: 42.0,
     tolerance: { absolute: 0.06 },
     from: `${STROKE}: 650 g, 25 cm, 4.20 cm`,
   },
   {
     formula: 'sleeve.plunger-for-fill',
-    inputs: { volume: 1300 / 2.5, length: 300, fill: 75 },
+    inputs: { volume: 1300 / 2.5, length: 300, fill: 75, density: 2.5, liquid_density: 2.5 },
     expected: 54.2,
     tolerance: { absolute: 0.06 },
     from: `${STROKE}: 1300 g, 30 cm, 5.42 cm`,
+  },
+  // 600 cm3 of liquid besides the biscuit, 2.70 over 2.50 g/cm3, sleeve of 400 mm; with 70 mm the biscuit is 96.21 cm3 and all metal 703.91.
+  {
+    formula: 'sleeve.plunger-for-fill',
+    inputs: { volume: 703.91, biscuit_volume: 96.21, density: 2.7, liquid_density: 2.5, length: 400, fill: 59.802, least: 25, runner_depth: 11, share: 1 / 3 },
+    expected: 60,
+    tolerance: { absolute: 0.01 },
+    from: `${HAND}: 600 cm3 are 212.21 mm of 60 mm, a biscuit of 25 mm 27 mm as a liquid: 239.21 of 400 mm`,
+  },
+  {
+    formula: 'sleeve.plunger-for-fill',
+    inputs: { volume: 703.91, biscuit_volume: 96.21, density: 2.7, liquid_density: 2.5, length: 400, fill: 31.679, least: 25, runner_depth: 11, share: 1 / 3 },
+    expected: 90,
+    tolerance: { absolute: 0.01 },
+    from: `${HAND}: 600 cm3 are 94.31 mm of 90 mm, a biscuit of 30 mm 32.4 mm as a liquid: 126.71 of 400 mm`,
+  },
+  {
+    formula: 'sleeve.plunger-for-fill',
+    inputs: { volume: 703.91, biscuit_volume: 96.21, density: 2.7, liquid_density: 2.5, length: 400, fill: 30.328, least: 25 },
+    expected: 90,
+    tolerance: { absolute: 0.01 },
+    from: `${HAND}: the same with a biscuit that stays at 25 mm: 94.31 and 27 mm`,
   },
   {
     formula: 'pot.stroke-needed',

@@ -74,10 +74,29 @@ export const cases: readonly Case[] = [
   // 0.30 x (90 / 67.83)^2 = 0.5282, and 0.1149 x 0.4718 x sqrt(67.83) = 0.4465.
   {
     formula: 'slow-shot.plunger-for-window',
-    inputs: { diameter: 90, fill: 30, speed: 0.4465 },
+    inputs: { diameter: 90, fill: 30, speed: 0.4465, density: 2.5, liquid_density: 2.5, length: 500 },
     expected: 67.83,
     tolerance: { absolute: 0.02 },
     from: `${HAND}: 30 % in 90 mm is 52.8 % in 67.83 mm, to which the linear rule gives 0.4465 m/s`,
+  },
+  // With the biscuit: 800 cm3 besides it are 101.86 mm of 100 mm and 159.15 mm of 80 mm; the biscuits are 36 and 28.8 mm as a liquid.
+  {
+    formula: 'slow-shot.plunger-for-window',
+    inputs: {
+      diameter: 100,
+      fill: 27.572,
+      biscuit: 100 / 3,
+      speed: 0.64138,
+      density: 2.7,
+      liquid_density: 2.5,
+      length: 500,
+      least: 25,
+      runner_depth: 12,
+      share: 1 / 3,
+    },
+    expected: 80,
+    tolerance: { absolute: 0.01 },
+    from: `${HAND}: 27.57 % in 100 mm is 37.59 % in 80 mm, to which the linear rule gives 0.6414 m/s`,
   },
   {
     formula: 'slow-shot.loss-by-fill',

@@ -78,6 +78,9 @@ describe('cold chamber, worked by hand', () => {
     for (const name of COLD_PATH) expect(shown).toContain(`"cycle.${name}"`);
     for (const id of ['cycle.governs', 'cycle.dwell-greatest', 'cycle.trade-spray-least', 'cycle.measured', 'cycle.textbook-least'])
       expect(shown).toContain(id);
+    // Ladling and rest are in it, so it is not called the fill.
+    expect(figure(ledger, 'cycle.part-metal')).toBeCloseTo(sumOver(ledger, ['ladle', 'delay', 'slow-shot', 'fill']), 9);
+    expect(shown).toContain('"From the ladle to full cavities",{"value":"cycle.part-metal"}');
   });
 });
 
@@ -102,6 +105,7 @@ describe('hot chamber', () => {
     for (const id of ['cycle.ladle', 'cycle.delay', 'cycle.ladle-least']) expect(ledger.values.has(id)).toBe(false);
     expect(sumOver(ledger, HOT_PATH)).toBeCloseTo(figure(ledger, 'cycle.elements-time'), 9);
     expect(figure(ledger, 'cycle.recovery')).toBe(1);
+    expect(JSON.stringify(cycleStep.show(ledger))).toContain('"From the start of the shot to full cavities"');
   });
   test('zinc is sprayed every third shot and counts with a third', () => {
     expect(figure(ledger, 'cycle.spray-each')).toBe(3);

@@ -184,6 +184,15 @@ describe('what the plan makes of family, use and wall', () => {
     expect(figure(workTo('gate', { ...LEVER, alloy }), 'gate.liquid-density')).toBe(density);
   });
 
+  test('the overflows of a wall beyond the printed table say that its last figure is carried on', () => {
+    const beyond = workTo('gate', { ...LID, wall: 4.2 }).value('overflow.share');
+    expect(beyond.value).toBe(5);
+    expect(beyond.note).toBe('interpolated between 3.2 and 13 mm; the printed table ends at 3.2 mm; its last figure is carried on');
+    expect(beyond.status).toBe('memory');
+    expect(workTo('gate', { ...LID, wall: 3 }).value('overflow.share').note).toBe('interpolated between 2.5 and 3.2 mm');
+    expect(workTo('gate', { ...LID, wall: 3.2 }).value('overflow.share').note).toBe(undefined);
+  });
+
   test('thick walls with some cold shut allowed need no overflow, and nothing divides by it', () => {
     const ledger = workTo('gate', { ...LID, wall: 4, least: 4, quality: 'cold_shut: some' });
     expect(figure(ledger, 'overflow.volume')).toBe(0);
@@ -208,7 +217,18 @@ describe('rules of gate and runner', () => {
     const finding = pinned({ 'overflow.parting-line': '400 mm' }).get('gate/width');
     // 251.4 mm against half of 400 mm: 1.4 x 251.4 / 200 = 1.76 mm.
     expect(finding?.severity).toBe('warning');
-    expect(finding?.fix).toContain('1.76 mm');
+    expect(finding?.fix).toContain('1.76 mm; 2.24 mm is the most');
+  });
+
+  test('a parting line full of gates: how wide they are at the thickest, which is no help where they are that thick already', () => {
+    // 0.8 of the wall of 2.8 mm are 2.24 mm, at which 251.4 x 1.4 mm2 of gate are 157 mm wide.
+    const says = 'At 2.24 mm, the most that alloy and wall leave usual, the gates are 157 mm wide.';
+    expect(pinned({ 'overflow.parting-line': '400 mm' }).get('gate/line-full')?.fix).toContain(says);
+    const thick = pinned({ 'overflow.parting-line': '250 mm', 'gate.thickness': '2.24 mm' }).get('gate/line-full');
+    expect(thick?.message).toMatch(/^Gates 157 mm wide/);
+    expect(thick?.fix).toContain(says);
+    // The fill time of castings that share a shot is that of the one that asks for the shortest.
+    expect(thick?.fix).toContain('unless another casting of the shot asks for the short one');
   });
 
   test('a runner smaller than the gate is an error', () => {

@@ -113,8 +113,8 @@ describe('rules of the cold chamber', () => {
     const ledger = shot(EXAMPLE, 60, 340);
     const finding = findingsOf(ledger).get('sleeve/fill-greatest');
     expect(finding?.severity).toBe('error');
-    // 780.7 cm3: half fill of 340 mm takes 76.5 mm of plunger, of 60 mm takes 552 mm of length.
-    expect(finding?.fix).toMatch(/about 7[67] mm/);
+    // 710 cm3 and a biscuit of 26.4 mm are half of 340 mm with 79.2 mm of plunger; 780.7 cm3 are half of 552 mm with one of 60 mm.
+    expect(finding?.fix).toContain('about 79 mm');
     expect(finding?.fix).toContain('552 mm');
   });
 
@@ -147,6 +147,15 @@ describe('rules of the cold chamber', () => {
   test('a deep runner thickens the biscuit', () => {
     const ledger = shot({ ...EXAMPLE, pinned: { ...EXAMPLE.pinned, 'runner.depth': '32 mm' } }, 70, 400);
     expect(figure(ledger, 'sleeve.biscuit-thickness')).toBe(32);
+  });
+
+  test('the main runner counts, which is deeper than the runner at the gate', () => {
+    // A small plunger under a wide gate: a third of the plunger and the least are both less than the main runner is deep.
+    const ledger = shot({ ...EXAMPLE, pinned: { ...EXAMPLE.pinned, 'gate.area': '1200 mm2' } }, 70, 400);
+    const main = figure(ledger, 'runner.segment-depth[main runner]');
+    expect(main).toBeGreaterThan(25);
+    expect(figure(ledger, 'runner.depth')).toBeLessThan(main);
+    expect(figure(ledger, 'sleeve.biscuit-thickness')).toBe(main);
   });
 });
 

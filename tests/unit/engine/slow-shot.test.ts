@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Chart } from '../../../src/engine/plan.ts';
 import { slowShotStep } from '../../../src/engine/steps/slow-shot/index.ts';
 import { workWave } from '../../../src/engine/steps/slow-shot/wave.ts';
+import { formatQuantity } from '../../../src/kernel/format.ts';
 import { figure, findingsOf, LEVER, LID, type SmallPart, workTo } from './work-to.ts';
 
 /** A cold-chamber machine of one plunger, so that nothing is left to the search. */
@@ -135,9 +136,33 @@ describe('limits', () => {
     expect(figure(ledger, 'slow-shot.speed')).toBeGreaterThan(0.7);
     // The plunger that it names brings the linear rule down to the window: 0.1149 (1 - f) sqrt(D) = 0.5.
     const smaller = figure(ledger, 'slow-shot.plunger-for-window');
-    const fill = figure(ledger, 'sleeve.fill') * (90 / smaller) ** 2;
-    expect(0.1149 * (1 - fill / 100) * Math.sqrt(smaller)).toBeCloseTo(0.5, 3);
-    expect(finding?.fix).toContain(`${smaller.toFixed(0)} mm`);
+    const fill = figure(ledger, 'slow-shot.fill-for-window');
+    expect(0.1149 * (1 - fill / 100) * Math.sqrt(smaller)).toBeCloseTo(0.5, 9);
+    expect(finding?.fix).toContain(`${smaller.toFixed(0)} mm, which fills it to ${formatQuantity(fill, '%')}`);
+    // And it fills the sleeve as it says: a plan with it has that fill.
+    expect(figure(pinned({}, plantOf({ plunger: smaller, sleeve: 400 })), 'sleeve.fill')).toBeCloseTo(fill, 6);
+  });
+  test('the fill that is named is that of the plunger that is named, whose biscuit is smaller', () => {
+    const pins = { 'overflow.volume': '60 cm3', 'runner.volume': '150 cm3', 'fill.time': '50 ms' };
+    const with_ = (plunger: number) => workTo('slow-shot', { ...LID, volume: 500, pinned: pins }, plantOf({ plunger, sleeve: 400 }));
+    const large = with_(120);
+    const smaller = figure(large, 'slow-shot.plunger-for-window');
+    expect(figure(large, 'sleeve.biscuit-thickness')).toBeGreaterThan(1.2 * figure(with_(smaller), 'sleeve.biscuit-thickness'));
+    expect(figure(with_(smaller), 'sleeve.fill')).toBeCloseTo(figure(large, 'slow-shot.fill-for-window'), 6);
+    expect(figure(with_(smaller), 'slow-shot.linear-speed')).toBeCloseTo(0.5, 6);
+    for (const [id, fill] of [
+      ['sleeve.plunger-for-fill', 50],
+      ['sleeve.plunger-for-least', 30],
+    ] as const)
+      expect(figure(with_(figure(large, id)), 'sleeve.fill')).toBeCloseTo(fill, 6);
+    const finding = findingsOf(large).get('sleeve/fill-least');
+    expect(finding?.fix).toContain(`about ${figure(large, 'sleeve.plunger-for-least').toFixed(0)} mm fills 30 %`);
+    expect(finding?.fix).toContain(`about ${figure(large, 'sleeve.plunger-for-fill').toFixed(0)} mm, or`);
+  });
+  test('where the fill is enough, the least asks for no other plunger', () => {
+    expect(figure(pinned({}), 'sleeve.plunger-for-least')).toBe(70);
+    expect(figure(pinned({}), 'slow-shot.plunger-for-window')).toBe(70);
+    expect(figure(pinned({}), 'slow-shot.fill-for-window')).toBe(figure(pinned({}), 'sleeve.fill'));
   });
   test('a pinned speed below the critical one, and one above it', () => {
     expect(own(pinned({ 'slow-shot.speed': '0.25 m/s' }))).toContain('slow-shot/below-critical');

@@ -106,6 +106,9 @@ describe('600 cm3 of gas with friction 3, against figures computed apart from th
     const ledger = pinnedTo({}, { quality: 'use: pressure-tight' });
     expect(figure(ledger, 'vent.residual-greatest')).toBe(1.3);
     expect(figure(ledger, 'vent.area')).toBeCloseTo(1.4 * figure(ledger, 'vent.choked-area'), 9);
+    // What all air of the sleeve would ask for stands beside it, with the same reserve.
+    const each = figure(ledger, 'vent.area') / figure(ledger, 'vent.gas-volume');
+    expect(figure(ledger, 'vent.all-gas-area') / figure(ledger, 'vent.all-gas-volume')).toBeCloseTo(each, 9);
     expect(findingsOf(ledger).has('vent/residual-pressure')).toBe(false);
     const critical = pinnedTo({ 'vent.area': `${figure(ledger, 'vent.choked-area')} mm2` }, { quality: 'use: pressure-tight' });
     expect(findingsOf(critical).get('vent/residual-pressure')?.message).toContain('chill vents');

@@ -21,7 +21,7 @@ describe('the tree of one value', () => {
         '   │    middle of the class',
         '   │    source: from memory, unverified',
         '   └─ test.area = 120 cm2',
-        '        drawing',
+        '        part file',
         '        at cover.part.yaml:3:8',
         '',
       ].join('\n'),
@@ -50,6 +50,6 @@ describe('the tree of one value', () => {
 
   test('a text of the user cannot act on the terminal', () => {
     const value = Traced.input('test.x', 1, 'mm', { source: 'PART', written: '1 mm\u001b[2J', note: 'a\u0007b' });
-    expect(derivationText(value, new Map())).toBe('test.x = 1 mm<U+001B>[2J\n  drawing; a<U+0007>b\n');
+    expect(derivationText(value, new Map())).toBe('test.x = 1 mm<U+001B>[2J\n  part file; a<U+0007>b\n');
   });
 });

@@ -8,6 +8,7 @@ import { gfmTable } from 'micromark-extension-gfm-table';
 import { describe, expect, test } from 'vitest';
 import type { Plan } from '../../../src/engine/plan.ts';
 import { loadRulebook, planPart } from '../../../src/index.ts';
+import { Traced } from '../../../src/kernel/traced.ts';
 import { markdownText, markdownTree } from '../../../src/report/markdown/index.ts';
 import { BREAK, code, item, list, paragraph, strong, table } from '../../../src/report/markdown/nodes.ts';
 import { printMarkdown } from '../../../src/report/markdown/print.ts';
@@ -200,6 +201,16 @@ describe('the plan on paper', () => {
     expect(summary).toContain('Check first: Title of test.pressure, 60 MPa (`test.pressure`), on which 2 other values rest.');
     expect(summary).toContain('| Cavities | 2 | two fit | common practice |');
     expect(summary).not.toContain('How a hole is made');
+  });
+
+  test('the force of the fill phase stands beside the locking force only where it is more', () => {
+    const forceOf = (id: string, value: number): [string, Traced] => [id, Traced.choice(id, value, 'kN', { note: 'for the test', status: 'derived' })];
+    const held = (static_: number): string => {
+      const values = new Map([...handMade().values, forceOf('clamp.locking-force', 2945), forceOf('intensification.static-force', static_)]);
+      return /^\| Locking force needed \|.*$/m.exec(markdownText(handMade({ values }), {}))?.[0] ?? '';
+    };
+    expect(held(2945)).toBe('| Locking force needed | 2945 kN | – |');
+    expect(held(3120)).toBe('| Locking force needed | 2945 kN | the static pressure of the fill phase asks for 3120 kN |');
   });
 
   test('a plan without a figure from memory says so', () => {

@@ -176,6 +176,42 @@ alloys:
     expect(both?.changes).toMatchObject([{ id: 'wall/house', change: 'added', file: 'two/limits/wall/house.yaml', reason: 'newer' }]);
   });
 
+  describe('a limit that takes the place of one that the search knows', () => {
+    const TIGHT = `title: Locking force within what the house uses
+reason: covers flashed above it
+uses: { f: clamp.locking-force in kN, rated: machine.locking-force in kN }
+when: 'true'
+require: f <= 0.75 * rated
+severity: warning
+message: 'Needs {f} of {rated}'
+why: because of this and that
+fix: take a larger machine
+status: practice
+examples:
+  - { given: { f: 700, rated: 1000 }, holds: true }
+  - { given: { f: 800, rated: 1000 }, holds: false }
+`;
+    const searchOf = (text: string, id = 'clamp/usual-use') => {
+      const { rulebook: over, diagnostics: found } = lay({ folders: [folder({ [`limits/${id}.yaml`]: text })] });
+      expect(found).toEqual([]);
+      return over?.limits[id]?.search;
+    };
+    test('is used as that one was, and weighs or stops as it is graded now', () => {
+      const known = rulebook().limits['clamp/usual-use']?.search;
+      expect(known).toMatchObject({ after: 'clamp', eases: 'machine', waived: true });
+      expect(searchOf(TIGHT)).toEqual(known);
+      expect(searchOf(TIGHT.replace('severity: warning', 'severity: error'))).toEqual({ after: known?.after, order: known?.order, eases: 'machine' });
+      expect(searchOf(TIGHT, 'clamp/machine-use')).toEqual({ ...rulebook().limits['clamp/machine-use']?.search, waived: true });
+    });
+    test('is used as its own file says, where that says it; one that is added is not, unless it says so', () => {
+      const own = `${TIGHT}search: { after: shot, order: 5 }\n`;
+      expect(searchOf(own)).toEqual({ after: 'shot', order: 5 });
+      const added = (text: string): string => text.replace(/^reason: .*\n/m, '');
+      expect(searchOf(added(TIGHT), 'clamp/house-use')).toBe(undefined);
+      expect(searchOf(added(own), 'clamp/house-use')).toEqual({ after: 'shot', order: 5 });
+    });
+  });
+
   test('CEL beyond what trees are for is evaluated by the library', () => {
     const rule = GOOD_LIMIT.replace('when: family == "aluminium"', 'when: size(family) == 9 && [1.0, 2.0].exists(x, x <= wall + 2.0)').replace(
       '{1.0 + 0.0:1}',

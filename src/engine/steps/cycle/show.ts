@@ -18,10 +18,14 @@ const COMPARED: readonly (readonly [string, ValueId, ValueId, ValueId])[] = [
   ['Closing and locking', 'cycle.shut', 'cycle.close-least', 'cycle.close-greatest'],
 ];
 
+/** Ladling and the rest in the sleeve are part of it; a hot chamber has neither. */
+const FILLED = 'From the ladle to full cavities';
+const FILLED_HOT = 'From the start of the shot to full cavities';
+
 const PARTS: readonly (readonly [string, ValueId, ValueId, ValueId?, ValueId?])[] = [
   ['Die shut after the fill', 'cycle.dwell', 'cycle.share-dwell', 'cycle.trade-dwell-least', 'cycle.trade-dwell-greatest'],
   ['Spray and blowing off', 'cycle.part-spray', 'cycle.share-spray', 'cycle.trade-spray-least', 'cycle.trade-spray-greatest'],
-  ['Metal to the gate and fill', 'cycle.part-metal', 'cycle.share-metal'],
+  [FILLED, 'cycle.part-metal', 'cycle.share-metal'],
   ['Movements of machine and cores', 'cycle.part-machine', 'cycle.share-machine'],
   ['Taking out, inserts, waits', 'cycle.part-handling', 'cycle.share-handling'],
 ];
@@ -94,7 +98,7 @@ function compared(ledger: Ledger): Block[] {
 function shares(ledger: Ledger): Block[] {
   const published = ledger.values.has('cycle.trade-dwell-least');
   const rows = PARTS.filter(([, , share]) => ledger.values.has(share)).map(([label, id, share, least, greatest]): Cell[] => [
-    label,
+    label === FILLED && ledger.text('machine.chamber') === 'hot' ? FILLED_HOT : label,
     cell(ledger, id),
     cell(ledger, share),
     ...(published ? [least, greatest].map((end): Cell => (end === undefined ? '–' : cell(ledger, end))) : []),

@@ -3,7 +3,7 @@ import { Traced } from '../../../kernel/traced.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Decision } from '../../plan.ts';
 import type { Tried } from './evaluate.ts';
-import { rankedOf } from './rank.ts';
+import { type Ranking, rankedOf } from './rank.ts';
 import { nearest, rejectedMachines } from './rejected.ts';
 import type { Search } from './search.ts';
 
@@ -89,14 +89,19 @@ function plungerBecause({ fits, byCost, chosen, tried }: Search): string {
   const weaker = chosen.drivesGates === true && tried.some((one) => isSafer(one, chosen) && one.drivesGates === false);
   const those = `${byCost ? 'of the plungers that cost the same' : 'of the plungers that pass'}${weaker ? ' and drive the gates as planned' : ''}`;
   const most = `${those}, the one with the most in reserve`;
-  return chosen.waived.length === 0 ? most : `${most}; a limit is broken that none keeps on this machine`;
+  if (chosen.waived.length === 0) return most;
+  const fewer = tried.some((one) => isOnSame(one, chosen) && one.waived.length < chosen.waived.length);
+  return `${most}; ${fewer ? 'one that breaks fewer warnings would cost more than they weigh' : 'none that was worked out on this machine breaks fewer warnings'}`;
+}
+
+/** Another plunger on the same machine for the same count that was worked out to the end. */
+function isOnSame({ candidate, reached }: Tried, chosen: Tried): boolean {
+  return reached === 'done' && candidate.cavities === chosen.candidate.cavities && candidate.machine === chosen.candidate.machine;
 }
 
 /** Another plunger of the same machine that passes too and has more in reserve. */
 function isSafer(one: Tried, chosen: Tried): boolean {
-  const { cavities, machine } = chosen.candidate;
-  const same = one.reached === 'done' && one.candidate.cavities === cavities && one.candidate.machine === machine;
-  return same && one.waived.length <= chosen.waived.length && (one.margin ?? 0) > (chosen.margin ?? 0) + 1e-9;
+  return isOnSame(one, chosen) && one.waived.length <= chosen.waived.length && (one.margin ?? 0) > (chosen.margin ?? 0) + 1e-9;
 }
 
 /** For the findings: what the machine shown fails, how many smaller ones the plant has, and what stopped the next of them. */
@@ -132,7 +137,7 @@ function fileCounts(ledger: Ledger, { tried, chosen, ranking }: Search): void {
     const rank = (one: Tried): number => ranking.of(rankedOf(one));
     const [best] = [...done].sort((a, b) => rank(a) - rank(b));
     const shown = chosen.candidate.cavities === cavities && done.includes(chosen) ? chosen : best;
-    ledger.setText('machine.count-outcome', outcomeOf(here, shown, chosen), { item });
+    ledger.setText('machine.count-outcome', outcomeOf(here, shown, chosen, ranking), { item });
     if (shown?.cost === undefined) continue;
     const { machine, plunger } = shown.candidate;
     ledger.setText('machine.count-model', machine.id, { item });
@@ -146,13 +151,21 @@ function fileCounts(ledger: Ledger, { tried, chosen, ranking }: Search): void {
   }
 }
 
-function outcomeOf(here: readonly Tried[], shown: Tried | undefined, chosen: Tried): string {
+function outcomeOf(here: readonly Tried[], shown: Tried | undefined, chosen: Tried, ranking: Ranking): string {
   if (shown === chosen) return 'planned';
-  if (shown !== undefined) return shown.waived.length > chosen.waived.length ? (shown.waived.map(({ message }) => message).join('; ') as string) : 'dearer';
+  if (shown !== undefined) return whyNotTaken(shown, chosen, ranking);
   const floors = here.filter(({ floor }) => floor !== undefined);
-  if (floors.length > 0) return 'left before it was worked out to the end: dearer, or breaks more limits';
+  if (floors.length > 0) return 'left before it was worked out to the end: dearer, or what it breaks weighs more';
   const last = here[here.length - 1];
   return last?.stop === undefined ? 'not looked at' : `on the largest machine: ${last.stop.message}`;
+}
+
+/** A cheaper one can lose by the weight of its warnings, however few they are; one that ranks the same, by its reserve. */
+function whyNotTaken(shown: Tried, chosen: Tried, ranking: Ranking): string {
+  const broken = shown.waived.map(({ message }) => message).join('; ');
+  if (ranking.of(rankedOf(shown)) <= ranking.of(rankedOf(chosen)) * ranking.alike) return 'costs the same, with what it breaks, and has less in reserve';
+  if ((shown.cost ?? 0) < (chosen.cost ?? 0)) return `cheaper, but what it breaks weighs more: ${broken}`;
+  return shown.waived.length > chosen.waived.length ? broken : 'dearer';
 }
 
 const countOf = (cavities: number): string => (cavities === 1 ? '1 cavity' : `${cavities} cavities`);

@@ -58,9 +58,11 @@ function fileExtent(ledger: Ledger, { tried, chosen, fits, byCost }: Search): vo
     tried.length,
     byCost ? 'a machine that is ruled out with every plunger at once counts as one' : 'machines from the smallest up, each with its plungers',
   );
-  const passing = tried.filter(({ reached, waived }) => reached === 'done' && waived.length === chosen.waived.length).length;
-  const note =
-    chosen.waived.length > 0 ? 'of those, but for a warning that is waived because nothing passes it' : 'of those, as far as they had to be worked out';
+  const passing = tried.filter(({ reached, waived }) => reached === 'done' && waived.length <= chosen.waived.length).length;
+  const broken = chosen.waived.length === 1 ? '1 warning or none' : `${chosen.waived.length} warnings or fewer`;
+  const note = fits
+    ? `of those; they break no error and ${chosen.waived.length === 0 ? 'no warning that weighs in the ranking' : broken}`
+    : 'of those; every one breaks an error';
   put('machine.fitting', fits ? Math.max(1, passing) : 0, note);
   put('machine.smaller', smallerInPlant(ledger, chosen.candidate.machine), 'whether they were tried or not');
 }

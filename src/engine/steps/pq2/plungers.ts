@@ -10,6 +10,7 @@ import { wordFor } from '../../choose.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { ValueId } from '../../vocabulary/index.ts';
 import { availableSpeed } from '../shot.ts';
+import { deepestRunner } from '../sleeve.ts';
 import { die } from './lines.ts';
 
 /** The word of `pq2.plunger-verdict` for a plunger that keeps every limit. */
@@ -111,11 +112,9 @@ function sleeveFill(ledger: Ledger, diameter: Traced<'mm'>, item: string): Reado
           biscuitThickness,
           {
             least: ledger.value('sleeve.biscuit-least'),
-            runner_depth: ledger.value('runner.depth'),
+            runner_depth: deepestRunner(ledger),
             diameter,
             share: ledger.value('sleeve.biscuit-share'),
-            left: ledger.value('intensification.biscuit-least'),
-            feed: ledger.maybe('intensification.feed-volume'),
           },
           { id: 'pq2.plunger-biscuit', item },
         );

@@ -1,7 +1,10 @@
+import type { Traced } from '../../../kernel/traced.ts';
+import { plungerForSpeed } from '../../../physics/sleeve/plunger.ts';
 import { criticalSpeedEnergy, criticalSpeedMomentum } from '../../../physics/sleeve/wave.ts';
-import { balanceDifference, fillForSpeed, ladleTime, linearSpeed, lossByFill, plungerForSpeed, slowSpeed } from '../../../physics/slow-shot/speed.ts';
+import { balanceDifference, fillForSpeed, ladleTime, linearSpeed, lossByFill, slowSpeed } from '../../../physics/slow-shot/speed.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Step } from '../../step.ts';
+import { otherBiscuit } from '../sleeve.ts';
 import { fastPhase, slowPhase } from './phases.ts';
 import { show } from './show.ts';
 import { workWave } from './wave.ts';
@@ -47,9 +50,12 @@ function speed(ledger: Ledger): void {
   ledger.look('sleeve/slow-speed', 'least', {}, 'slow-shot.window-least');
   const greatest = ledger.look('sleeve/slow-speed', 'greatest', {}, 'slow-shot.window-greatest');
   ledger.look('sleeve/slow-speed', 'ramp_greatest', {}, 'slow-shot.window-ramp');
-  ledger.apply(fillForSpeed, { diameter, speed: greatest });
-  if (linear.value > greatest.value) ledger.apply(plungerForSpeed, { diameter, fill, speed: greatest });
-  else ledger.put(diameter.as('slow-shot.plunger-for-window', 'the plunger at hand; by the linear rule it needs no more than that speed'));
+  if (linear.value > greatest.value) smaller(ledger, greatest);
+  else {
+    const note = 'the plunger at hand; by the linear rule it needs no more than that speed';
+    ledger.put(diameter.as('slow-shot.plunger-for-window', note));
+    ledger.put(fill.as('slow-shot.fill-for-window', note));
+  }
   const wave = ledger.apply(slowSpeed, { energy, momentum }, { id: 'slow-shot.speed-for-wave' });
   const fast = ledger.maybe('sleeve.fast-speed');
   ledger.put(
@@ -57,4 +63,17 @@ function speed(ledger: Ledger): void {
       ? fast.as('slow-shot.speed', 'the fill asks for no faster plunger than this, so the whole shot runs at one speed, below what the wave asks for')
       : wave.as('slow-shot.speed'),
   );
+}
+
+/** The plunger that comes down to the greatest speed in use, with the biscuit that goes with it, and how far it fills the sleeve. */
+function smaller(ledger: Ledger, speed: Traced<'m/s'>): void {
+  const args = {
+    diameter: ledger.value('machine.plunger'),
+    fill: ledger.value('sleeve.fill'),
+    biscuit: ledger.value('sleeve.biscuit-thickness'),
+    length: ledger.value('machine.sleeve-length'),
+    speed,
+  };
+  const diameter = ledger.apply(plungerForSpeed, { ...args, ...otherBiscuit(ledger) }, { aside: true });
+  ledger.apply(fillForSpeed, { diameter, speed }, { aside: true });
 }

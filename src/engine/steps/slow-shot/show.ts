@@ -13,7 +13,7 @@ const POSITIONS: readonly (readonly [ValueId, string])[] = [
   ['slow-shot.travel-fast', 'the planned fill rate is there'],
   ['slow-shot.travel-brake', 'the plunger is slowed against the pressure spike'],
   ['slow-shot.travel-filled', 'castings and overflows are full'],
-  ['slow-shot.travel-end', 'what is left of the sleeve is the biscuit'],
+  ['slow-shot.travel-end', 'all metal is solid; what is left of the sleeve is the biscuit'],
 ];
 
 /** Phase, where it ends, the speed there, the acceleration and the time. */
