@@ -51,6 +51,8 @@ export const DIE_WORDS = {
   'die.overhang-width': number('mm', 'Slides beyond the die, across'),
   'die.overhang-height': number('mm', 'Slides beyond the die, upright'),
   'die.feeder-slides': number('1', 'Slides on the side of the feeder'),
+  'die.runner-way': text('How the main runner comes to the castings'),
+  'die.other-layouts': text('What is the matter with other layouts of the castings'),
   'die.width': number('mm', 'Die width'),
   'die.breadth': number('mm', 'Height of the die face'),
   'die.side-width': number('mm', 'Steel beside the cavities, across'),
