@@ -30,7 +30,8 @@ import { solidificationStep } from '../steps/solidification/index.ts';
 import { squeezeStep } from '../steps/squeeze.ts';
 import { ventStep } from '../steps/vent.ts';
 import { ventBalanceStep } from '../steps/vent-balance/index.ts';
-import { castingsSection, costSection, ejectionSection, runnerSection, trimmingSection } from './show.ts';
+import { castingsSection, costSection, ejectionSection, trimmingSection } from './show.ts';
+import { runnerSection } from './show-runner.ts';
 import { ofTheSet } from './words.ts';
 
 // What of a die with castings of several parts is said in the plan of the die, and what in the plan of each part.

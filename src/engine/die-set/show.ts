@@ -1,9 +1,8 @@
 import type { Ledger } from '../ledger.ts';
 import type { Block, Cell } from '../plan.ts';
-import { cell, type Step, tableBlock, textBlock, textCell, valuesBlock } from '../step.ts';
+import { cell, type Step, tableBlock, textBlock, valuesBlock } from '../step.ts';
 import { costStep } from '../steps/cost/index.ts';
 import { layoutFigure } from '../steps/die/figure.ts';
-import { feederOf } from '../steps/feeder-of.ts';
 import type { ValueId } from '../vocabulary/index.ts';
 
 type Shown = Pick<Step, 'id' | 'title' | 'show'>;
@@ -105,41 +104,6 @@ function showDemand(ledger: Ledger): Block[] {
     ...rows,
   ];
 }
-
-/** Runs to castings of several parts, which differ. */
-export const runnerSection: Shown = {
-  id: 'runner-network',
-  title: 'Runner layout',
-  show: (ledger) => {
-    const items = ledger.items('runner.segment-length');
-    const runs = ['main runner', ...items.filter((run) => run.startsWith('run to')), ...items.filter((run) => run.startsWith('gate run'))];
-    if (!ledger.values.has('runner.network-volume')) return [];
-    return [
-      textBlock(
-        `From ${feederOf(ledger)} to the middle of the castings, and from there a run to each. A run has the area for the metal that goes through it, so that it moves at one speed in all of them; before the die is drawn, lengths are good to a third. Fan or run along the gate, and its section, stand in the plan of each part. Volumes are those of the whole shot.`,
-      ),
-      ...tableBlock(
-        'Runs, from the feeder to the gates',
-        ['Run', 'Number', 'Feeds', 'Area', 'Depth', 'Width', 'Length', 'Speed', 'Volume of all', 'Projected area of all'],
-        runs.map((run) => [
-          ledger.values.get(`runner.segment-length[${run}]`)?.value === 0 ? `${run} (split at the foot of the sprue)` : run,
-          cell(ledger, 'runner.segment-count', run),
-          textCell(ledger, 'runner.segment-feeds', run),
-          ...(['area', 'depth', 'width', 'length', 'speed', 'volume', 'projected'] as const).map((what) => cell(ledger, `runner.segment-${what}`, run)),
-        ]),
-      ),
-      ...valuesBlock(ledger, [
-        'runner.branch-loss',
-        'set.branches',
-        'runner.main-area',
-        'runner.main-ratio',
-        'runner.main-ratio-greatest',
-        'runner.network-area',
-        'runner.network-volume',
-      ]),
-    ];
-  },
-};
 
 /** The force that trims the whole shot; what is sheared of each casting stands in the plan of its part. */
 export const trimmingSection: Shown = {

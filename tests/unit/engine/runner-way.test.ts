@@ -98,3 +98,10 @@ describe('room for a fan between two castings', () => {
     expect(figure(single, 'runner.fan-room')).toBe(figure(single, 'die.steel-around'));
   });
 });
+
+test('a large biscuit has a wider strip, and the runner is measured through it', () => {
+  const ledger = workTo('runner-network', pinned(SMALL, { 'machine.cavities': '1', 'machine.plunger': '90 mm' }));
+  expect(figure(ledger, 'die.feeder-strip')).toBeGreaterThan(figure(ledger, 'die.feeder-allowance'));
+  const toEdge = figure(ledger, 'clamp.feeder-distance') - figure(ledger, 'die.field-height') / 2 - figure(ledger, 'clamp.feeder-diameter') / 2;
+  expect(figure(ledger, 'runner.approach')).toBeCloseTo(toEdge, 9);
+});
