@@ -84,7 +84,7 @@ export function isSetAside(id: string): boolean {
   return SHOT_WIDE.test(id);
 }
 const SHOT_WIDE =
-  /^(machine|clamp|shot|sleeve|pot|slow-shot|pq2|intensification|squeeze|cooling|heat|cycle|cycle-rate|die|cost|metal|cavities|runner|lubricant|furnace|production)\.|^(fill\.time|gate\.velocity)$/;
+  /^(machine|clamp|shot|sleeve|pot|slow-shot|pq2|intensification|squeeze|cooling|heat|cycle|cycle-rate|die|cost|metal|cavities|runner|lubricant|furnace|production)\.|^(fill\.time|gate\.velocity|ejection\.return)$/;
 
 /** What the plan of one part says of a cavity, the plan of a die says of all castings of its shot. */
 const DIE_TITLES: ReadonlyMap<string, string> = new Map(

@@ -3,6 +3,7 @@ import type { Block, Cell } from '../plan.ts';
 import { cell, type Step, tableBlock, textBlock, valuesBlock } from '../step.ts';
 import { costStep } from '../steps/cost/index.ts';
 import { layoutFigure } from '../steps/die/figure.ts';
+import { showReturn } from '../steps/ejection/show-pins.ts';
 import type { ValueId } from '../vocabulary/index.ts';
 
 type Shown = Pick<Step, 'id' | 'title' | 'show'>;
@@ -157,6 +158,7 @@ export const ejectionSection: Shown = {
         ['Ejection force', 'set.ejection-force'],
         ['Ejector pins', 'set.pins'],
       ]),
+      ...showReturn(ledger),
     ];
   },
 };
