@@ -171,6 +171,7 @@ export const costSection: Shown = {
     const rows = table(ledger, 'Cost of a good casting of each part, in the money of the plant', [
       ['Metal', 'set.cost-metal'],
       ['Casting and trimming', 'set.cost-casting'],
+      ['Impregnation', 'set.cost-sealing'],
       ['Machining', 'set.cost-machining'],
       ['Dies', 'set.cost-die'],
       ['All', 'set.cost'],
@@ -180,7 +181,7 @@ export const costSection: Shown = {
         ? []
         : [
             textBlock(
-              'What one casting bears of it: metal by mass, casting and trimming by the metal that flows to it, machining by the features machined, dies by the hours that its cavity takes of the toolmaker. That is a rule of ours; a plant may share out otherwise, and the sum stays ',
+              'What one casting bears of it: metal by mass, casting and trimming by the metal that flows to it, impregnation likewise among the castings that are leak-tested, machining by the features machined, dies by the hours that its cavity takes of the toolmaker. That is a rule of ours; a plant may share out otherwise, and the sum stays ',
               { value: 'cost.per-part' },
               ' for a set.',
             ),
@@ -200,7 +201,8 @@ function ofSets(block: Block): Block {
       .replaceAll('what a part costs', 'what a set costs')
       .replaceAll('over the parts that', 'over the sets that')
       .replaceAll('mass of the part', 'mass of the castings')
-      .replaceAll('over the same parts', 'over the same sets');
+      .replaceAll('over the same parts', 'over the same sets')
+      .replace(/^casting$/, 'set');
   return {
     ...block,
     ...(block.title === undefined ? {} : { title: said(block.title) }),
