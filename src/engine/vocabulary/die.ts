@@ -64,6 +64,7 @@ export const DIE_WORDS = {
   'die.insert-shared': number('mm', 'Longer side up to which cavities share an insert'),
   'die.insert-each-width': number('mm', 'One insert, across'),
   'die.insert-each-height': number('mm', 'One insert, upright'),
+  'die.castings': number('1', 'Castings in the die'),
   'die.insert-count': number('1', 'Inserts in each half'),
 
   'die.below-ratio': number('1', 'Steel below the cavity over its depth, least'),

@@ -18,6 +18,8 @@ export const SET_WORDS = {
   'set.steel': numberEach('mm', 'Steel around the casting'),
   'set.field-width': number('mm', 'Castings with the steel between them, across'),
   'set.field-height': number('mm', 'Castings with the steel between them, upright'),
+  'set.insert-width': numberEach('mm', 'Insert of one casting, across'),
+  'set.insert-height': numberEach('mm', 'Insert of one casting, upright'),
   'set.overflow': numberEach('cm3', 'Overflows of one casting'),
   'set.overflow-area': numberEach('cm2', 'Overflows of one casting, projected area'),
   'set.overflow-face': numberEach('cm2', 'Overflows of one casting, face on the die'),
