@@ -55,6 +55,24 @@ export const surplusShare = defineFormula({
   compute: ({ surplus: more, sets, count: n }) => (100 * more) / (n * sets),
 });
 
+/** What was spent on those castings of a set that are tested for leaks. */
+export const testedSpent = defineFormula({
+  id: 'set.tested-spent',
+  title: 'Spent on the leak-tested castings of a set',
+  symbol: 'c_t',
+  inputs: {
+    spent: { symbol: 'c', unit: '1', meaning: 'money spent on a set so far', range: [0, 1e8], domain: 'not-negative' },
+    share: { symbol: 'p_t', unit: '%', meaning: 'share of the leak-tested castings in the flow', range: [0, 100], domain: 'not-negative' },
+  },
+  unit: '1',
+  equation: 'c * p_t / 100',
+  outside: 'extrapolate',
+  source: [],
+  status: 'practice',
+  accuracy: 'a rule of ours: what is spent on a casting goes by the metal that flows to it',
+  compute: ({ spent, share }) => (spent * share) / 100,
+});
+
 /** Toolmaking hours of a die for castings of several parts, by the rule that is used for castings of one. */
 export const setDieHours = defineFormula({
   id: 'set.die-hours',

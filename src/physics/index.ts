@@ -72,6 +72,7 @@ import * as runner from './runner.ts';
 import * as runnerLengths from './runner-lengths.ts';
 import * as runnerNetwork from './runner-network.ts';
 import * as runnerRuns from './runner-runs.ts';
+import * as runnerWay from './runner-way.ts';
 import * as shot from './shot.ts';
 import * as shotPlan from './shot-plan.ts';
 import * as shrink from './shrink.ts';
@@ -136,6 +137,7 @@ const TOPICS: readonly Readonly<Record<string, unknown>>[] = [
   runnerLengths,
   runnerNetwork,
   runnerRuns,
+  runnerWay,
   shot,
   shotPlan,
   shrink,

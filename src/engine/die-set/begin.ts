@@ -6,6 +6,7 @@ import { type Counted, greatestOf, leastOf, meanOf, spreadOf, totalOf } from '..
 import { Ledger } from '../ledger.ts';
 import type { UnitOf, ValueId } from '../vocabulary/index.ts';
 import type { Alone } from './members.ts';
+import { LEAK_TESTED } from './sealing.ts';
 import type { SetLayout } from './set.ts';
 import type { Together } from './virtual.ts';
 
@@ -185,6 +186,15 @@ function perCasting(all: Collection, parts: readonly Alone[], prices: PricesSpec
       },
     ),
   );
+  const sealed = parts.filter(({ given }) => given.part.quality.use === LEAK_TESTED);
+  const tested = all.put(
+    Traced.choice(
+      'set.leak-tested',
+      sealed.reduce((sum, { entry }) => sum + entry.count.value, 0),
+      '1',
+      { ...derived, note: 'castings of parts that hold pressure', parents: sealed.map(({ entry }) => entry.count as unknown as Traced) },
+    ),
+  );
   const times = (value: Traced<Unit> | undefined, id: string, title: string, count: Traced<'1'>): Traced<Unit> | undefined =>
     value === undefined ? undefined : (totalOf(id, title, [{ value, count }]) as Traced<Unit>);
   return [
@@ -195,6 +205,6 @@ function perCasting(all: Collection, parts: readonly Alone[], prices: PricesSpec
       'Handling time for the castings of a set that are machined',
       machined,
     ),
-    times(prices?.impregnation as Traced<Unit> | undefined, 'cost.impregnation-price', 'Impregnation of the castings of a set', castings),
+    times(prices?.impregnation as Traced<Unit> | undefined, 'cost.impregnation-price', 'Impregnation of the castings of a set that are leak-tested', tested),
   ];
 }

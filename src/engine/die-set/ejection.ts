@@ -1,25 +1,39 @@
 import type { Traced } from '../../kernel/traced.ts';
 import type { Unit } from '../../kernel/units.ts';
 import { forceUse } from '../../physics/ejection/force-plan.ts';
-import type { CastingSet } from '../case.ts';
+import type { CastingSet, Member } from '../case.ts';
 import { type Counted, greatestOf, totalOf } from '../combine.ts';
 import type { Ledger } from '../ledger.ts';
-import { fileFigures, filePinTotal } from '../steps/ejection/pins.ts';
+import { fileFigures, filePinTotal, fileReturn } from '../steps/ejection/pins.ts';
 import { sumOf } from '../sum.ts';
 import { Trial } from '../trial.ts';
 import type { UnitOf, ValueId } from '../vocabulary/index.ts';
 import { fromPlanOf } from './begin.ts';
-import { withShot } from './with-shot.ts';
+import { filePlateStroke, withShot } from './with-shot.ts';
 
 const ENDS = ['', '-low', '-high'] as const;
 
-/** Grip and pins of every part, by the shot that it shares; their sums over all castings, and the longest stroke. `work` is the step of ejection. */
-export function workSetEjection(ledger: Ledger, set: CastingSet, work: (part: Ledger) => void): void {
+/** The step of ejection for one part: what it is gripped with and its stroke; then its pins. */
+interface Work {
+  readonly grip: (part: Ledger) => boolean;
+  readonly pins: (part: Ledger) => void;
+}
+
+/**
+ * Grip and pins of every part, by the shot that it shares, and their sums over all castings. One ejector plate serves all: it has
+ * the longest stroke, and comes back early if a slide of any casting asks for it.
+ */
+export function workSetEjection(ledger: Ledger, set: CastingSet, work: Work): void {
+  fileReturn(ledger);
   const parts = set.members.map((member) => {
     const part = withShot(ledger, set, member);
-    work(part);
-    return { member, part };
+    return { member, part, grips: work.grip(part) };
   });
+  fileStrokes(ledger, parts);
+  for (const { part, grips } of parts) {
+    filePlateStroke(ledger, part);
+    if (grips) work.pins(part);
+  }
   const file = <K extends ValueId>(id: K, from: ValueId): Counted<UnitOf<K>>[] =>
     parts.flatMap(({ member, part }) => {
       const value = part.maybe(from);
@@ -65,6 +79,15 @@ export function workSetEjection(ledger: Ledger, set: CastingSet, work: (part: Le
     ledger.apply(forceUse, { force: ledger.value('ejection.force'), machine });
     ledger.apply(forceUse, { force: ledger.value('ejection.force-high'), machine }, { id: 'ejection.force-use-high' });
   });
+  const friction = parts[0]?.part.maybe('ejection.friction-dry');
+  if (friction !== undefined) ledger.put(friction);
+  const pinsBy = parts.flatMap(({ part }) => part.texts.get('ejection.pins-by') ?? []);
+  const [first] = pinsBy;
+  if (first !== undefined) ledger.setText('ejection.pins-by', pinsBy.find((word) => word === 'force') ?? first);
+}
+
+/** The longest stroke of all parts. */
+function fileStrokes(ledger: Ledger, parts: readonly { readonly member: Member; readonly part: Ledger }[]): void {
   for (const id of ['ejection.height', 'ejection.stroke'] as const) {
     const longest = parts.flatMap(({ member, part }) => {
       const value = part.maybe(id);
@@ -72,11 +95,4 @@ export function workSetEjection(ledger: Ledger, set: CastingSet, work: (part: Le
     });
     if (longest.length > 0) ledger.put(greatestOf(id, 'Longest of all parts', longest, 'of the part that needs the most'));
   }
-  const friction = parts[0]?.part.maybe('ejection.friction-dry');
-  if (friction !== undefined) ledger.put(friction);
-  const pinsBy = parts.flatMap(({ part }) => part.texts.get('ejection.pins-by') ?? []);
-  const [first] = pinsBy;
-  if (first !== undefined) ledger.setText('ejection.pins-by', pinsBy.find((word) => word === 'force') ?? first);
-  const returns = parts.map(({ part }) => part.texts.get('ejection.return')).find((word) => word !== undefined);
-  if (returns !== undefined) ledger.setText('ejection.return', returns);
 }

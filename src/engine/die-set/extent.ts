@@ -30,7 +30,8 @@ import { solidificationStep } from '../steps/solidification/index.ts';
 import { squeezeStep } from '../steps/squeeze.ts';
 import { ventStep } from '../steps/vent.ts';
 import { ventBalanceStep } from '../steps/vent-balance/index.ts';
-import { castingsSection, costSection, ejectionSection, runnerSection, trimmingSection } from './show.ts';
+import { castingsSection, costSection, ejectionSection, trimmingSection } from './show.ts';
+import { runnerSection } from './show-runner.ts';
 import { ofTheSet } from './words.ts';
 
 // What of a die with castings of several parts is said in the plan of the die, and what in the plan of each part.
@@ -83,7 +84,7 @@ export function isSetAside(id: string): boolean {
   return SHOT_WIDE.test(id);
 }
 const SHOT_WIDE =
-  /^(machine|clamp|shot|sleeve|pot|slow-shot|pq2|intensification|squeeze|cooling|heat|cycle|cycle-rate|die|cost|metal|cavities|runner|lubricant|furnace|production)\.|^(fill\.time|gate\.velocity)$/;
+  /^(machine|clamp|shot|sleeve|pot|slow-shot|pq2|intensification|squeeze|cooling|heat|cycle|cycle-rate|die|cost|metal|cavities|runner|lubricant|furnace|production)\.|^(fill\.time|gate\.velocity|ejection\.return)$/;
 
 /** What the plan of one part says of a cavity, the plan of a die says of all castings of its shot. */
 const DIE_TITLES: ReadonlyMap<string, string> = new Map(

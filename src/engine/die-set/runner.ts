@@ -1,7 +1,8 @@
 import { Traced } from '../../kernel/traced.ts';
+import { gateEachWidth } from '../../physics/gate-share.ts';
 import { runnerDepth, runnerWidth } from '../../physics/runner.ts';
 import { approach } from '../../physics/runner-lengths.ts';
-import { mainRatio, stageArea, taperEnd } from '../../physics/runner-network.ts';
+import { mainRatio, parentArea, runnerEachArea, stageArea, taperEnd } from '../../physics/runner-network.ts';
 import { segmentEndWidth, segmentProjected, segmentSpeed, segmentVolume } from '../../physics/runner-runs.ts';
 import type { CastingSet, Member } from '../case.ts';
 import { totalOf } from '../combine.ts';
@@ -16,7 +17,7 @@ const gateRun = (part: string): string => `gate run of ${part}`;
 
 /**
  * The runner of castings of several parts: a main run to the middle of the field, or a sprue there; from it a run to each casting,
- * whose area is in proportion to what it feeds, so that the metal goes at one speed to all of them; and a run along each gate.
+ * whose area is in proportion to what it feeds, so that the metal goes at about one speed to all of them; and a run along each gate.
  */
 export function workSetRunner(ledger: Ledger, set: CastingSet): void {
   ledger.attempt('runner.network-volume', 'Runner, run by run', () => {
@@ -41,21 +42,36 @@ function fileFalls(ledger: Ledger): void {
   assumeMiddle(ledger, 'runner.end-share', end, ledger.look('runner/layout', 'end_greatest', {}, 'runner.end-greatest'));
 }
 
-/** The runs to the castings of a part, and along their gates. */
+/** A run to each casting of a part, which parts for the gates of the casting, and a run along each of these. */
 function fileRuns(ledger: Ledger, { layout }: CastingSet, { id, count }: Member): void {
   const [run, along] = [runTo(id), gateRun(id)];
-  const area = ledger.put(ledger.value('set.runner-area', id).as(`runner.segment-area[${along}]`, 'that of the runner at the gates of one casting'));
-  ledger.put(count.as(`runner.segment-count[${along}]`));
-  ledger.put(ledger.value('set.gate-width', id).as(`runner.segment-length[${along}]`, 'as long as the gate; a fan takes about as much metal'));
-  ledger.setText('runner.segment-feeds', `gate of ${id}`, { item: along });
-  ledger.apply(stageArea, { area, fall: ledger.value('runner.step') }, { id: 'runner.segment-area', item: run });
+  const gates = ledger.value('set.gate-count', id);
+  const area = fileGateRuns(ledger, id, count, gates);
+  const filed = { id: 'runner.segment-area', item: run } as const;
+  if (gates.value > 1) ledger.apply(parentArea, { branches: gates, area, loss: ledger.value('runner.branch-loss') }, filed);
+  else ledger.apply(stageArea, { area, fall: ledger.value('runner.step') }, filed);
   ledger.put(count.as(`runner.segment-count[${run}]`));
   const ways = layout.castings.filter(({ member }) => member === id).map(wayTo);
   const note = 'along the rows and across them, by the layout; mean of its castings';
   const mean = ways.reduce((sum, way) => sum + way, 0) / ways.length;
   const length = ledger.put(Traced.choice(`set.run-length[${id}]`, mean, 'mm', { note, status: 'practice' }));
   ledger.put(length.as(`runner.segment-length[${run}]`));
-  ledger.setText('runner.segment-feeds', along, { item: run });
+  ledger.setText('runner.segment-feeds', gates.value > 1 ? `split into gate runs of ${id}` : along, { item: run });
+}
+
+/** The runs along the gates of all castings of a part: each has its share of the area of one casting, and the length of its gate. */
+function fileGateRuns(ledger: Ledger, id: string, count: Traced<'1'>, gates: Traced<'1'>): Traced<'mm2'> {
+  const along = gateRun(id);
+  const [whole, width] = [ledger.value('set.runner-area', id), ledger.value('set.gate-width', id)];
+  ledger.setText('runner.segment-feeds', `gate of ${id}`, { item: along });
+  if (gates.value === 1) {
+    ledger.put(count.as(`runner.segment-count[${along}]`));
+    ledger.put(width.as(`runner.segment-length[${along}]`, 'as long as the gate; a fan takes about as much metal'));
+    return ledger.put(whole.as(`runner.segment-area[${along}]`, 'that of the runner at the gate of one casting'));
+  }
+  ledger.put(totalOf(`runner.segment-count[${along}]`, 'Gates of all its castings', [{ value: gates, count }]));
+  ledger.apply(gateEachWidth, { width, gates }, { id: 'runner.segment-length', item: along, note: 'as long as one gate; a fan takes about as much metal' });
+  return ledger.apply(runnerEachArea, { area: whole, gates }, { id: 'runner.segment-area', item: along });
 }
 
 /** From the middle of the field to the edge of a casting, along the rows and across them. */
@@ -76,16 +92,26 @@ function fileMain(ledger: Ledger, set: CastingSet): void {
   ledger.lookIfAny('runner/ratio', 'main_ratio_greatest', { family: ledger.alloy.family }, 'runner.main-ratio-greatest');
 }
 
-/** From biscuit to the middle of the field; a sprue in the middle of it is a foot only. */
+/** From biscuit to the castings of one row, or to the middle of several; a sprue in the middle of them is a foot only. */
 function mainLength(ledger: Ledger, { layout }: CastingSet): Traced<'mm'> {
   const id = `runner.segment-length[${MAIN_RUN}]`;
   const steel = ledger.value('die.steel-around');
   const hot = ledger.text('machine.chamber') === 'hot';
   const way = hot
     ? ledger.put(steel.as('runner.approach', 'hot chamber: one width of steel between sprue and castings'))
-    : ledger.apply(approach, { steel, allowance: ledger.value('die.feeder-allowance'), diameter: ledger.value('clamp.feeder-diameter') });
+    : ledger.apply(approach, { steel, allowance: ledger.value('die.feeder-strip'), diameter: ledger.value('clamp.feeder-diameter') });
   if (hot && layout.amid) return Traced.choice(id, 0, 'mm', { note: 'the sprue stands in the middle of the castings', status: 'practice' });
-  return sumOf(id, 'Way of the main runner', 'mm', [way, ledger.put(halfUp(layout))]);
+  return sumOf(id, 'Way of the main runner', 'mm', [way, ledger.put(halfUp(layout)), ...roundCastings(layout, steel).map((one) => ledger.put(one))]);
+}
+
+/** What the main runner is longer because it goes round the castings that stand between the feeder and the middle of the field. */
+function roundCastings({ castings }: CastingSet['layout'], steel: Traced<'mm'>): Traced<'mm'>[] {
+  const between = castings.filter(({ x, y, width, height }) => Math.abs(x) < width / 2 - 1e-6 && y - height / 2 < -1e-6);
+  if (new Set(castings.map(({ y }) => y.toFixed(6))).size === 1 || between.length === 0) return [];
+  const sides = (['left', 'right'] as const).map((side) => Math.max(...between.map(({ x, width }) => width / 2 + (side === 'left' ? -x : x))));
+  const way = 2 * (Math.min(...sides) + steel.value / 2);
+  const note = 'out to the steel beside the castings that stand below the middle, and back';
+  return [Traced.choice('runner.way-round', way, 'mm', { note, status: 'practice', parents: [steel] })];
 }
 
 /** To the middle between the lowest and the highest row; nothing where there is one row. */

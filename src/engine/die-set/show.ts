@@ -1,9 +1,9 @@
 import type { Ledger } from '../ledger.ts';
 import type { Block, Cell } from '../plan.ts';
-import { cell, type Step, tableBlock, textBlock, textCell, valuesBlock } from '../step.ts';
+import { cell, type Step, tableBlock, textBlock, valuesBlock } from '../step.ts';
 import { costStep } from '../steps/cost/index.ts';
 import { layoutFigure } from '../steps/die/figure.ts';
-import { feederOf } from '../steps/feeder-of.ts';
+import { showReturn } from '../steps/ejection/show-pins.ts';
 import type { ValueId } from '../vocabulary/index.ts';
 
 type Shown = Pick<Step, 'id' | 'title' | 'show'>;
@@ -106,41 +106,6 @@ function showDemand(ledger: Ledger): Block[] {
   ];
 }
 
-/** Runs to castings of several parts, which differ. */
-export const runnerSection: Shown = {
-  id: 'runner-network',
-  title: 'Runner layout',
-  show: (ledger) => {
-    const items = ledger.items('runner.segment-length');
-    const runs = ['main runner', ...items.filter((run) => run.startsWith('run to')), ...items.filter((run) => run.startsWith('gate run'))];
-    if (!ledger.values.has('runner.network-volume')) return [];
-    return [
-      textBlock(
-        `From ${feederOf(ledger)} to the middle of the castings, and from there a run to each. A run has the area for the metal that goes through it, so that it moves at one speed in all of them; before the die is drawn, lengths are good to a third. Fan or run along the gate, and its section, stand in the plan of each part. Volumes are those of the whole shot.`,
-      ),
-      ...tableBlock(
-        'Runs, from the feeder to the gates',
-        ['Run', 'Number', 'Feeds', 'Area', 'Depth', 'Width', 'Length', 'Speed', 'Volume of all', 'Projected area of all'],
-        runs.map((run) => [
-          ledger.values.get(`runner.segment-length[${run}]`)?.value === 0 ? `${run} (split at the foot of the sprue)` : run,
-          cell(ledger, 'runner.segment-count', run),
-          textCell(ledger, 'runner.segment-feeds', run),
-          ...(['area', 'depth', 'width', 'length', 'speed', 'volume', 'projected'] as const).map((what) => cell(ledger, `runner.segment-${what}`, run)),
-        ]),
-      ),
-      ...valuesBlock(ledger, [
-        'runner.branch-loss',
-        'set.branches',
-        'runner.main-area',
-        'runner.main-ratio',
-        'runner.main-ratio-greatest',
-        'runner.network-area',
-        'runner.network-volume',
-      ]),
-    ];
-  },
-};
-
 /** The force that trims the whole shot; what is sheared of each casting stands in the plan of its part. */
 export const trimmingSection: Shown = {
   id: 'finish',
@@ -193,6 +158,7 @@ export const ejectionSection: Shown = {
         ['Ejection force', 'set.ejection-force'],
         ['Ejector pins', 'set.pins'],
       ]),
+      ...showReturn(ledger),
     ];
   },
 };
@@ -205,6 +171,7 @@ export const costSection: Shown = {
     const rows = table(ledger, 'Cost of a good casting of each part, in the money of the plant', [
       ['Metal', 'set.cost-metal'],
       ['Casting and trimming', 'set.cost-casting'],
+      ['Impregnation', 'set.cost-sealing'],
       ['Machining', 'set.cost-machining'],
       ['Dies', 'set.cost-die'],
       ['All', 'set.cost'],
@@ -214,7 +181,7 @@ export const costSection: Shown = {
         ? []
         : [
             textBlock(
-              'What one casting bears of it: metal by mass, casting and trimming by the metal that flows to it, machining by the features machined, dies by the hours that its cavity takes of the toolmaker. That is a rule of ours; a plant may share out otherwise, and the sum stays ',
+              'What one casting bears of it: metal by mass, casting and trimming by the metal that flows to it, impregnation likewise among the castings that are leak-tested, machining by the features machined, dies by the hours that its cavity takes of the toolmaker. That is a rule of ours; a plant may share out otherwise, and the sum stays ',
               { value: 'cost.per-part' },
               ' for a set.',
             ),
@@ -234,7 +201,8 @@ function ofSets(block: Block): Block {
       .replaceAll('what a part costs', 'what a set costs')
       .replaceAll('over the parts that', 'over the sets that')
       .replaceAll('mass of the part', 'mass of the castings')
-      .replaceAll('over the same parts', 'over the same sets');
+      .replaceAll('over the same parts', 'over the same sets')
+      .replace(/^casting$/, 'set');
   return {
     ...block,
     ...(block.title === undefined ? {} : { title: said(block.title) }),

@@ -4,6 +4,7 @@ import { shareOf, totalOf } from '../combine.ts';
 import type { Ledger } from '../ledger.ts';
 import { sumOf } from '../sum.ts';
 import type { ValueId } from '../vocabulary/index.ts';
+import { shareSealing } from './sealing.ts';
 
 /** What is worked out last: castings that nobody needs, and what one casting of each part costs. */
 export function workSetEnd(ledger: Ledger): void {
@@ -37,11 +38,13 @@ function workSurplus(ledger: Ledger, set: CastingSet): void {
 }
 
 const METAL = ['cost.metal', 'cost.melt-loss', 'cost.returns', 'cost.melting'] as const;
-const CASTING = ['cost.machine', 'cost.trimming', 'cost.impregnation', 'cost.leakers'] as const;
+const CASTING = ['cost.machine', 'cost.trimming'] as const;
+const SEALING = ['cost.impregnation', 'cost.leakers'] as const;
 const DIE = ['cost.die-per-part', 'cost.trim-die-per-part'] as const;
 
 /**
- * Metal is shared out by mass, casting by the metal that flows to the part, machining by features, the dies by toolmaking hours:
+ * Metal is shared out by mass, casting by the metal that flows to the part, impregnation among the castings that are leak-tested,
+ * machining by features, the dies by toolmaking hours:
  * a rule of ours, by what each part takes of the shot.
  */
 function workCosts(ledger: Ledger, set: CastingSet): void {
@@ -58,6 +61,8 @@ function workCosts(ledger: Ledger, set: CastingSet): void {
   const metal = sum('set.metal-cost', 'Metal of a good set', METAL);
   const casting = sum('set.casting-cost', 'Casting of a good set', CASTING);
   const dies = sum('set.die-cost', 'Dies of a good set', DIE);
+  const sealing =
+    ledger.maybe('cost.impregnation') === undefined ? undefined : shareSealing(ledger, set, sum('set.sealing-cost', 'Impregnation of a good set', SEALING));
   const machining = ledger.maybe('cost.machining');
   const features = set.members.map(({ id, count }) => ({ value: ledger.value('set.machine-features', id), count }));
   const allFeatures = features.reduce((all, { value, count }) => all + value.value * count.value, 0);
@@ -69,6 +74,8 @@ function workCosts(ledger: Ledger, set: CastingSet): void {
       ledger.apply(castingShare, { whole: casting, share: ledger.value('set.flow-share', id), count }, { id: 'set.cost-casting', item: id }),
       ledger.apply(castingShare, { whole: dies, share: ledger.value('set.hours-share', id), count }, { id: 'set.cost-die', item: id }),
     ];
+    const sealed = sealing?.get(id);
+    if (sealed !== undefined) lines.push(sealed);
     if (machining !== undefined && allFeatures > 0) {
       const feature = features[i] as (typeof features)[number];
       const whole = totalOf('set.all-features', 'Features machined on all castings', features);

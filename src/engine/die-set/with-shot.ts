@@ -5,7 +5,7 @@ import { Trial } from '../trial.ts';
 
 /** Beginnings of the values that a shot has for all its castings together: what a part takes from the plan of its die. */
 const OF_THE_SHOT =
-  /^((machine|clamp|shot|sleeve|pot|slow-shot|pq2|intensification|squeeze|cooling|heat|cycle|cycle-rate|runner|die)\.|vent\.(air-pressure|gas-left|kind-start\[)|porosity\.shrinkage$)/;
+  /^((machine|clamp|shot|sleeve|pot|slow-shot|pq2|intensification|squeeze|cooling|heat|cycle|cycle-rate|runner|die)\.|vent\.(air-pressure|gas-left|kind-start\[)|porosity\.shrinkage$|ejection\.return$)/;
 /** Of these a part has its own. */
 const OWN =
   /^(runner\.(area|volume|depth|width|.*-ratio|step|usual|share|handbook|bend|fan|wall)|die\.(lock|slide-room|steel-around|core-|stream-pressure|line-)|heat\.(casting-face|face-by-wall)|machine\.cavities)/;
@@ -29,10 +29,17 @@ export function withShot(shot: Ledger, set: CastingSet, member: Member): Ledger 
   for (const [id, text] of shot.texts) if (OF_THE_SHOT.test(id) && !part.texts.has(id)) part.texts.set(id, text);
   const surface = shot.maybe('set.surface', member.id);
   if (surface !== undefined) part.put(surface.as('heat.casting-face'));
+  filePlateStroke(shot, part);
   const runner = ofTheRunner(shot, member);
   if (runner !== undefined) part.put(runner);
   if (!part.values.has('machine.cavities')) part.put(member.count.as('machine.cavities', 'castings of this part in the shot'));
   return part;
+}
+
+/** The stroke of the ejector plate that a part shares, once all parts have theirs. */
+export function filePlateStroke(shot: Ledger, part: Ledger): void {
+  const stroke = shot.maybe('ejection.stroke');
+  if (stroke !== undefined) part.put(ofTheDie(stroke as unknown as Traced).as('ejection.plate-stroke', 'of the plan of the die'));
 }
 
 /** What a casting has of the runner of the shot, by the metal that flows to it. */

@@ -53,6 +53,8 @@ export const DIE_WORDS = {
   'die.overhang-width': number('mm', 'Slides beyond the die, across'),
   'die.overhang-height': number('mm', 'Slides beyond the die, upright'),
   'die.feeder-slides': number('1', 'Slides on the side of the feeder'),
+  'die.runner-way': text('How the main runner comes to the castings'),
+  'die.other-layouts': text('What is the matter with other layouts of the castings'),
   'die.width': number('mm', 'Die width'),
   'die.breadth': number('mm', 'Height of the die face'),
   'die.side-width': number('mm', 'Steel beside the cavities, across'),
@@ -64,6 +66,7 @@ export const DIE_WORDS = {
   'die.insert-shared': number('mm', 'Longer side up to which cavities share an insert'),
   'die.insert-each-width': number('mm', 'One insert, across'),
   'die.insert-each-height': number('mm', 'One insert, upright'),
+  'die.castings': number('1', 'Castings in the die'),
   'die.insert-count': number('1', 'Inserts in each half'),
 
   'die.below-ratio': number('1', 'Steel below the cavity over its depth, least'),

@@ -8,36 +8,17 @@ export const pinLength = defineFormula({
   inputs: {
     stroke: { symbol: 'S_e', unit: 'mm', meaning: 'ejector stroke', range: [5, 500] },
     gap: { symbol: 'g', unit: 'mm', meaning: 'gap left before the ejector plate at the end of its stroke', range: [0, 20], domain: 'not-negative' },
-    holder: { symbol: 'h_h', unit: 'mm', meaning: 'floor of the holder behind the cavity steel', range: [10, 300] },
-    steel: { symbol: 'h_s', unit: 'mm', meaning: 'cavity steel behind the parting plane', range: [20, 300] },
+    plate: { symbol: 'h_p', unit: 'mm', meaning: 'support plate behind the cavity steel', range: [10, 400] },
+    steel: { symbol: 'h_s', unit: 'mm', meaning: 'steel below the cavity', range: [20, 600] },
     guide: { symbol: 'l_g', unit: 'mm', meaning: 'length of the pin guided in the cavity steel', range: [5, 60] },
   },
   unit: 'mm',
-  equation: 'max(S_e, S_e + g + h_h + h_s - l_g)',
+  equation: 'max(S_e, S_e + g + h_p + h_s - l_g)',
   outside: 'extrapolate',
   source: [],
   status: 'derived',
   accuracy: 'a sum for a pin that bears at the parting plane; a pin through a core is longer, but the core guides it',
-  compute: (x) => Math.max(x.stroke, x.stroke + x.gap + x.holder + x.steel - x.guide),
-});
-
-/** Floor of the holder behind the cavity steel, before the die is designed. */
-export const holderFloor = defineFormula({
-  id: 'ejection.holder-floor',
-  title: 'Floor of the holder',
-  symbol: 'h_h',
-  inputs: {
-    width: { symbol: 'W', unit: 'mm', meaning: 'width of the die block', range: [80, 3000] },
-    share: { symbol: 'c', unit: '1', meaning: 'floor over width', range: [0.05, 0.25] },
-    least: { symbol: 'h_0', unit: 'mm', meaning: 'least floor', range: [10, 60] },
-  },
-  unit: 'mm',
-  equation: 'max(h_0, c * W)',
-  outside: 'extrapolate',
-  source: [],
-  status: 'practice',
-  accuracy: 'planning rule of ours for the length of the pins; the plate that carries the cavity is sized by its bow',
-  compute: (x) => Math.max(x.least, x.share * x.width),
+  compute: (x) => Math.max(x.stroke, x.stroke + x.gap + x.plate + x.steel - x.guide),
 });
 
 /** Ejector stroke that clears the cores. */

@@ -19,6 +19,8 @@ const CASTINGS: Readonly<Record<SheetName, Line>> = {
       { id: 'set.runner-area', label: 'runner' },
       { id: 'set.overflows', label: 'overflows' },
       { id: 'set.pins', label: 'ejector pins' },
+      { id: 'set.insert-width', label: 'insert' },
+      { id: 'set.insert-height', label: 'by' },
     ],
   },
   shot: {

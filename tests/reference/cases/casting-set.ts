@@ -44,5 +44,6 @@ export const cases: readonly Case[] = [
     tolerance: EXACT,
     from: `${HAND}: one casting is a die of its own`,
   },
+  { formula: 'set.tested-spent', inputs: { spent: 5, share: 97 }, expected: 4.85, tolerance: EXACT, from: `${HAND}: 97 % of 5` },
   { formula: 'set.casting-share', inputs: { whole: 2.4, share: 60, count: 3 }, expected: 0.48, tolerance: EXACT, from: `${HAND}: 1.44 over three castings` },
 ];

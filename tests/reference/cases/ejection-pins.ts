@@ -167,24 +167,10 @@ export const cases: readonly Case[] = [
   },
   {
     formula: 'ejection.pin-length',
-    inputs: { stroke: 88, gap: 5, holder: 41, steel: 50, guide: 25 },
-    expected: 159,
+    inputs: { stroke: 88, gap: 5, plate: 70, steel: 87, guide: 25 },
+    expected: 225,
     tolerance: { relative: 1e-9 },
-    from: 'derived, worked by hand: 88 + 5 + 41 + 50 - 25',
-  },
-  {
-    formula: 'ejection.holder-floor',
-    inputs: { width: 410, share: 0.1, least: 25 },
-    expected: 41,
-    tolerance: { relative: 1e-9 },
-    from: 'derived, worked by hand: a tenth',
-  },
-  {
-    formula: 'ejection.holder-floor',
-    inputs: { width: 200, share: 0.1, least: 25 },
-    expected: 25,
-    tolerance: { relative: 1e-9 },
-    from: 'limiting case: never thinner',
+    from: 'derived, worked by hand: 88 + 5 + 70 + 87 - 25',
   },
   {
     formula: 'ejection.stroke',

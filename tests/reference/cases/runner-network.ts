@@ -6,6 +6,20 @@ const FAN = 'derived, worked by hand: straight flanks';
 const TAPER = 'derived, worked by hand: continuity at constant speed, with a finite end';
 
 export const cases: readonly Case[] = [
+  {
+    formula: 'runner.way-round',
+    inputs: { side: 118, steel: 72, off: 0.5, turns: 2 },
+    expected: 190,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: 95 mm out to the steel beside a casting of 118 mm and 95 mm back above it',
+  },
+  {
+    formula: 'runner.fan-room',
+    inputs: { steel: 36.4, width: 31.6 },
+    expected: 20.6,
+    tolerance: { relative: 1e-9 },
+    from: 'derived, worked by hand: half of a gap of 72.8 mm less half of the runner in its middle',
+  },
   { formula: 'runner.stage-area', inputs: { area: 80, fall: 20 }, expected: 100, tolerance: { relative: 1e-9 }, from: `${STAGE}, 20 % of 100 mm2` },
   {
     formula: 'runner.parent-area',

@@ -210,6 +210,21 @@ describe('limits, each with the number that helps', () => {
   });
 });
 
+test('pins stand free over stroke, gap, support plate and the steel below the cavity, but for their guide', () => {
+  const ledger = ejected(LID, BOX);
+  const free = figure(ledger, 'ejection.stroke') + 5 + figure(ledger, 'die.plate') + figure(ledger, 'die.steel-below') - 25;
+  expect(figure(ledger, 'ejection.pin-length')).toBeCloseTo(free, 9);
+  expect(figure(ejected(pinned(LID, { 'die.plate': '120 mm' }), BOX), 'ejection.pin-length') - free).toBeCloseTo(120 - figure(ledger, 'die.plate'), 9);
+});
+
+describe('pins under overflows', () => {
+  const shown = (ledger: Ledger): string => JSON.stringify(ejectionStep.show(ledger));
+  test('are told of where there are overflows only', () => {
+    expect(shown(ejected(LID, BOX))).toContain('under each overflow');
+    expect(shown(ejected(pinned(LID, { 'overflow.number': '0' }), BOX))).not.toContain('under each overflow');
+  });
+});
+
 describe('small zinc', () => {
   const ledger = workTo('ejection', LEVER);
   test('takes a few thin pins and little force', () => {

@@ -13,6 +13,7 @@ import {
 } from '../../../physics/cost.ts';
 import { rejectsCost, withoutDie } from '../../../physics/cost-total.ts';
 import type { PricesSpec } from '../../../spec/index.ts';
+import { spentOnTested } from '../../die-set/sealing.ts';
 import type { Ledger } from '../../ledger.ts';
 import { sumOf } from '../../sum.ts';
 import { plannedPress } from '../finish/press.ts';
@@ -88,7 +89,8 @@ export function workSealing(ledger: Ledger, prices: PricesSpec): void {
   const others = ['cost.metal', 'cost.melt-loss', 'cost.returns', 'cost.melting', 'cost.machine', 'cost.trimming', 'cost.machining'] as const;
   const spent = others.flatMap((id) => ledger.maybe(id) ?? []);
   const sum = ledger.put(sumOf('cost.spent', 'Spent on a casting', '1', [...spent, sealing]));
-  ledger.apply(leakersCost, { spent: sum, leaking, still: ledger.value('finish.still-leaking') });
+  const { set } = ledger.given;
+  ledger.apply(leakersCost, { spent: set === undefined ? sum : spentOnTested(ledger, set, sum), leaking, still: ledger.value('finish.still-leaking') });
 }
 
 export function workWithoutDie(ledger: Ledger): void {

@@ -36,17 +36,17 @@ export function outerSides(index: number, columns: number, rows: number): Side[]
 }
 
 /**
- * Turns each casting so that as few slides as can be stand between castings and, after that, as few as can be leave below.
+ * Turns each casting so that as few slides as can be stand between castings and, after that, as few as can be leave below, and as
+ * few as can be stand in the middle gap between columns, where the runner comes up.
  * A half turn is all that a grid of equal boxes allows. A gap between two columns or rows is as wide as its widest place.
  */
 export function arrange(columns: number, rows: number, slides: SlideSides): Arrangement {
   const count = columns * rows;
   const cost = (index: number, turned: boolean): number => {
     const outer = outerSides(index, columns, rows);
-    return SIDES.reduce((sum, side) => {
-      const to = sideOf(side, turned);
-      return sum + slides[side].slides * (outer.includes(to) ? (to === 'bottom' ? 1e-3 : 0) : 1);
-    }, 0);
+    const inner: Side = index % columns < columns / 2 ? 'right' : 'left';
+    const weight = (to: Side): number => (outer.includes(to) ? (to === 'bottom' ? 1e-3 : 0) : to === inner ? 1 + 1e-5 : 1);
+    return SIDES.reduce((sum, side) => sum + slides[side].slides * weight(sideOf(side, turned)), 0);
   };
   const turned = Array.from({ length: count }, (_, i) => cost(i, true) < cost(i, false) - 1e-9);
   /** What the slides of a casting take on one side of where it stands. */

@@ -1,6 +1,6 @@
 import type { Step } from '../../step.ts';
 import { workCoreStrength, workCores, workLineRoom } from './cores.ts';
-import { workBelow, workHeight, workMass, workPlate } from './heights.ts';
+import { workHeight, workMass } from './heights.ts';
 import { workInserts } from './inserts.ts';
 import { workHeatCheck, workLife, workPreheat, workSets } from './life.ts';
 import { workPlates } from './plates.ts';
@@ -16,8 +16,6 @@ export const dieStep: Step = {
     attempt('die.life', 'Die life', () => workLife(ledger));
     workSteels(ledger);
     attempt('die.insert-width', 'Inserts', () => workInserts(ledger));
-    attempt('die.steel-below', 'Steel below the cavity', () => workBelow(ledger));
-    if (!ledger.values.has('die.plate')) attempt('die.plate', 'Support plate', () => workPlate(ledger));
     attempt('die.height', 'Die height', () => workHeight(ledger));
     attempt('die.mass', 'Mass of the die', () => workMass(ledger));
     attempt('die.plate-bow', 'Bow of the support plate', () => workPlates(ledger));

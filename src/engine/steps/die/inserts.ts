@@ -2,6 +2,7 @@ import { Traced } from '../../../kernel/traced.ts';
 import { steelAbove, steelSide } from '../../../physics/die-block.ts';
 import { insertEach, insertEdge, insertSize } from '../../../physics/die-insert.ts';
 import { choose } from '../../choose.ts';
+import { fileSetInserts } from '../../die-set/inserts.ts';
 import type { Ledger } from '../../ledger.ts';
 import { isFedBelow } from './slides.ts';
 
@@ -24,10 +25,15 @@ export function workInserts(ledger: Ledger): void {
   const width = ledger.apply(insertSize, { field: across, edge }, { id: 'die.insert-width' });
   const height = ledger.apply(insertSize, { field: upright, edge }, { id: 'die.insert-height' });
   ledger.look('die/volume', 'insert', {}, 'die.insert-shared');
+  const castings = ledger.put((ledger.maybe('set.castings') ?? ledger.value('machine.cavities')).as('die.castings'));
   const layout = choose(ledger, 'die.insert-layout').value;
-  const cavities = ledger.value('machine.cavities');
   const single = layout === 'insert for each cavity';
-  ledger.put(Traced.choice('die.insert-count', single ? cavities.value : 1, '1', { note: layout, status: 'practice', parents: [cavities] }));
+  ledger.put(Traced.choice('die.insert-count', single ? castings.value : 1, '1', { note: layout, status: 'practice', parents: [castings] }));
+  const { set } = ledger.given;
+  if (single && set !== undefined) {
+    fileSetInserts(ledger, set, edge);
+    return;
+  }
   if (single) {
     ledger.apply(insertEach, { whole: width, number: ledger.value('die.columns') }, { id: 'die.insert-each-width' });
     ledger.apply(insertEach, { whole: height, number: ledger.value('die.rows') }, { id: 'die.insert-each-height' });

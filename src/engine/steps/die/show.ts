@@ -82,6 +82,11 @@ function showFace(ledger: Ledger): Block[] {
       'die.insert-each-height',
     ]),
     ...tableBlock(
+      'Insert of one casting of each part',
+      ['Part', 'Across', 'Upright'],
+      ledger.items('set.insert-width').map((part) => [part, cell(ledger, 'set.insert-width', part), cell(ledger, 'set.insert-height', part)]),
+    ),
+    ...tableBlock(
       'Slides in the die',
       ['Slide', 'Leaves to the', 'Stroke', 'Room beyond the steel'],
       slides.map((slide) => [slide, textCell(ledger, 'die.slide-side', slide), cell(ledger, 'slide.stroke', slide), cell(ledger, 'die.slide-room', slide)]),

@@ -6,6 +6,7 @@ import { across, dot, type Feature, type Vector } from '../parting/directions.ts
 import { AXES } from '../parting/openings.ts';
 import { type Arrangement, arrange, outerSides, SIDES, type Side, type SlideSides, sideOf } from './arrange.ts';
 import { featuresOn } from './cored.ts';
+import { type Way, wayOf } from './way.ts';
 
 export const BELOW = 'below the cavities';
 export const AMID = 'amid the cavities';
@@ -45,7 +46,7 @@ export function slidesOnSides(ledger: Ledger): PlacedSlide[] {
   if (items.length === 0) return [];
   const [a, b] = faceAxes(ledger);
   return items.map((item) => {
-    const way = wayOf(featuresOn(ledger, item).features);
+    const way = leavingWay(featuresOn(ledger, item).features);
     const [level, rise] = [dot(way, a), dot(way, b)];
     const side = Math.abs(rise) > Math.abs(level) ? (rise > 0 ? 'top' : 'bottom') : level >= 0 ? 'right' : 'left';
     const [casting] = featuresOn(ledger, item).features.flatMap((feature) => feature.casting ?? []);
@@ -89,6 +90,17 @@ export function workArrangement(ledger: Ledger, slides: readonly PlacedSlide[]):
     'of them, on hydraulic cylinders',
   );
   put('die.feeder-slides', isFedBelow(ledger) ? placed.below : 0, '1', 'of all castings');
+  fileWay(ledger, wayOf(placed, columns.value, rows.value, slideSides(slides)));
+}
+
+/** How the main runner comes to the castings; from a sprue it parts at its foot. */
+function fileWay(ledger: Ledger, { way, off, turns }: Way): void {
+  const cold = ledger.text('machine.chamber') === 'cold';
+  ledger.setText('die.runner-way', cold ? way : 'from the sprue');
+  if (!cold || way !== 'round') return;
+  const from = { status: 'derived', parents: [ledger.value('die.columns'), ledger.value('die.rows')] } as const;
+  ledger.put(Traced.choice('runner.way-off', off, '1', { ...from, note: 'the nearest gap or side that the lower castings leave open' }));
+  ledger.put(Traced.choice('runner.way-turns', turns, '1', { ...from, note: turns === 2 ? 'out and back to the middle' : 'the rows are fed from there' }));
 }
 
 function betweenOf({ turned }: Arrangement, columns: number, rows: number, slides: SlideSides): number {
@@ -104,7 +116,7 @@ export function isFedBelow(ledger: Ledger): boolean {
 }
 
 /** The way a slide leaves the casting; a through hole on it may be met from its other end. */
-function wayOf(features: readonly Feature[]): Vector {
+function leavingWay(features: readonly Feature[]): Vector {
   return (features.find((feature) => !feature.through) ?? (features[0] as Feature)).direction;
 }
 

@@ -12,7 +12,7 @@ import {
   pinSlenderness,
   pinStoutDiameter,
 } from '../../../physics/ejection/pins.ts';
-import { ejectionStroke, holderFloor, pinLength } from '../../../physics/ejection/stroke.ts';
+import { ejectionStroke, pinLength } from '../../../physics/ejection/stroke.ts';
 import { choose } from '../../choose.ts';
 import type { Ledger } from '../../ledger.ts';
 import { lookQuietly } from '../../look-quietly.ts';
@@ -36,8 +36,6 @@ const FIGURES = {
   slenderness: 'ejection.slenderness-greatest',
   stroke_clearance: 'ejection.stroke-clearance',
   gap: 'ejection.gap',
-  holder_share: 'ejection.holder-share',
-  holder_least: 'ejection.holder-least',
   guide: 'ejection.guide',
   overflow_pins: 'ejection.overflow-pins',
   runner_pins: 'ejection.runner-pins',
@@ -49,7 +47,7 @@ export function fileFigures(ledger: Ledger): void {
   for (const [column, id] of Object.entries(FIGURES)) ledger.look(TABLE, column, {}, id);
 }
 
-/** Stroke that clears the tallest core of the ejector half, and what lies between ejector plate and casting then. */
+/** Stroke that clears the tallest core of the ejector half. */
 export function fileStroke(ledger: Ledger, cores: readonly Core[]): void {
   const heights = cores
     .filter(({ place, item, kind }) => place === EJECTOR_HALF && kind !== 'floor' && item !== 'open box')
@@ -60,16 +58,15 @@ export function fileStroke(ledger: Ledger, cores: readonly Core[]): void {
       ? depth.as('ejection.height', 'the part file names no core in the ejector half, so the deepest wall, or the depth of the part')
       : greatest(heights).as('ejection.height', 'tallest of the cores named in the part file');
   ledger.apply(ejectionStroke, { height: ledger.put(height), clearance: ledger.value('ejection.stroke-clearance') }, { id: 'ejection.stroke' });
-  ledger.apply(holderFloor, {
-    width: ledger.value('die.block-width'),
-    share: ledger.value('ejection.holder-share'),
-    least: ledger.value('ejection.holder-least'),
-  });
-  ledger.apply(pinLength, {
-    stroke: ledger.value('ejection.stroke'),
+}
+
+/** What lies between ejector plate and guide at the beginning of the stroke; a plate that serves other castings too has the stroke of all. */
+function fileLength(ledger: Ledger): Traced<'mm'> {
+  return ledger.apply(pinLength, {
+    stroke: ledger.maybe('ejection.plate-stroke') ?? ledger.value('ejection.stroke'),
     gap: ledger.value('ejection.gap'),
-    holder: ledger.value('ejection.holder-floor'),
-    steel: ledger.look('die/block', 'bottom_advised', {}, 'ejection.steel'),
+    plate: ledger.value('die.plate'),
+    steel: ledger.value('die.steel-below'),
     guide: ledger.value('ejection.guide'),
   });
 }
@@ -77,7 +74,7 @@ export function fileStroke(ledger: Ledger, cores: readonly Core[]): void {
 /** Number of pins by the shape of the casting, then diameter, then more pins where the force asks for them. */
 export function filePins(ledger: Ledger): void {
   const wall = ledger.value('part.wall-nominal');
-  const length = ledger.value('ejection.pin-length');
+  const length = fileLength(ledger);
   const spacing = ledger.apply(pinSpacing, {
     wall,
     ratio: ledger.value('ejection.spacing-ratio'),
@@ -168,6 +165,11 @@ export function filePinTotal(ledger: Ledger, runner_pins: Traced<'1'>): void {
     },
     { id: 'ejection.pins' },
   );
+}
+
+/** How the ejector plate comes back. */
+export function fileReturn(ledger: Ledger): void {
+  ledger.attempt('ejection.return', 'Return of the ejectors', () => choose(ledger, 'ejection.return'));
 }
 
 function greatest<T extends { readonly value: number }>(values: readonly T[]): T {

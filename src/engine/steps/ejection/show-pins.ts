@@ -1,5 +1,5 @@
 import type { Ledger } from '../../ledger.ts';
-import type { Block } from '../../plan.ts';
+import type { Block, Phrase } from '../../plan.ts';
 import { cell, tableBlock, textBlock, valuesBlock } from '../../step.ts';
 import { feederOf } from '../feeder-of.ts';
 
@@ -53,7 +53,7 @@ export function showPins(ledger: Ledger): Block[] {
           ...forTheDieMaker(ledger),
         ]
       : []),
-    ...valuesBlock(ledger, ['ejection.height', 'ejection.stroke', 'machine.ejector-stroke']),
+    ...valuesBlock(ledger, ['ejection.height', 'ejection.stroke', 'ejection.plate-stroke', 'machine.ejector-stroke']),
     ...showReturn(ledger),
   ];
 }
@@ -82,22 +82,23 @@ function forTheDieMaker(ledger: Ledger): Block[] {
     textBlock(
       'The free length runs from the ejector plate to the guide in the cavity steel: stroke, a gap of ',
       { value: 'ejection.gap' },
-      ', a holder floor of ',
-      { value: 'ejection.holder-floor' },
+      ', the support plate of ',
+      { value: 'die.plate' },
       ' and ',
-      { value: 'ejection.steel' },
-      ' of cavity steel, less ',
+      { value: 'die.steel-below' },
+      ' of steel below the cavity, less ',
       { value: 'ejection.guide' },
       ' of guide. It is an estimate until the die is drawn. For buckling a pin counts as held so: ',
       { decision: 'ejection.pin-ends' },
       '.',
     ),
     textBlock(
-      'Places: beside the deepest cores and core pins first, on bosses, rims and rib crossings, in pairs about the middle so that the casting does not tilt; on no visible or sealing face. One pin under each overflow, which serves as a pad where the casting has no room, ',
+      'Places: beside the deepest cores and core pins first, on bosses, rims and rib crossings, in pairs about the middle so that the casting does not tilt; on no visible or sealing face. Beside them ',
+      ...underOverflows(ledger),
       { value: 'ejection.runner-pins' },
       ' under the runner of each cavity and ',
       { value: 'ejection.feeder-pins' },
-      ` under the ${feederOf(ledger)}; they lift with the casting and carry none of the force reckoned. Keep cooling lines clear of the bores.`,
+      ` under the ${feederOf(ledger)}; these lift with the casting and carry none of the force reckoned. Keep cooling lines clear of the bores.`,
     ),
     textBlock(
       'Pins of nitrided H13, ',
@@ -111,9 +112,24 @@ function forTheDieMaker(ledger: Ledger): Block[] {
   ];
 }
 
-function showReturn(ledger: Ledger): Block[] {
+/** Pins under the overflows, where the casting has any. */
+function underOverflows(ledger: Ledger): Phrase {
+  if ((ledger.maybe('overflow.number')?.value ?? 0) === 0) return [];
+  return [{ value: 'ejection.overflow-pins' }, ' under each overflow, which serves as a pad where the casting has no room, '];
+}
+
+/** How the plate comes back; in the plan of a part that shares its die, where that is decided. */
+export function showReturn(ledger: Ledger): Block[] {
   const back = ledger.texts.get('ejection.return');
   if (back === undefined) return [];
+  if (!ledger.decisions.has('ejection.return'))
+    return [
+      textBlock(
+        'One ejector plate serves all castings of the die. It pushes ',
+        { value: 'ejection.plate-stroke' },
+        `, for the casting that needs the most, and comes back by ${back}; the plan of the die says why.`,
+      ),
+    ];
   const slides = (ledger.maybe('parting.core-pulls')?.value ?? 0) > 0;
   return [
     textBlock('Return of the ejectors: ', { decision: 'ejection.return' }, '.'),

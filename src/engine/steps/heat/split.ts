@@ -63,7 +63,8 @@ export function losses(ledger: Ledger): void {
 function hotThickness(ledger: Ledger): Traced<'mm'> {
   const depth = ledger.value('part.depth');
   const below = ledger.apply(steelBelow, { depth, ...belowRule(ledger) }, { id: 'heat.steel-below' });
-  workPlate(ledger);
+  // In a die of several parts a part is given the plate of the die.
+  if (ledger.maybe('die.plate') === undefined) workPlate(ledger);
   const plate = ledger.value('die.plate');
   return ledger.put(sumOf('heat.die-thickness', 'Both halves of the die with their support plates', 'mm', [depth, below, below, plate, plate]));
 }

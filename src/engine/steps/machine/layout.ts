@@ -6,6 +6,7 @@ import type { Ledger } from '../../ledger.ts';
 import { arrange, type SlideSides } from '../die/arrange.ts';
 import { greater } from '../die/face.ts';
 import { AMID, BELOW, placedSlides, slideSides, workArrangement, workRooms } from '../die/slides.ts';
+import { wayOf } from '../die/way.ts';
 
 /** What the part asks of every die and machine: steel around the cavity, room for each slide, opening stroke. */
 export function workPartLayout(ledger: Ledger): void {
@@ -22,25 +23,32 @@ export function workPartLayout(ledger: Ledger): void {
 
 /**
  * Cavities in rows and columns with steel and slides between them. As few slides as can be stand between cavities; of the
- * layouts alike in that, the one whose block is nearest to square.
+ * layouts alike in that, the one whose block is nearest to square. One in which slides leave the runner no way is none.
  */
 export function workLayout(ledger: Ledger): void {
   const cavities = ledger.value('machine.cavities');
   const slides = placedSlides(ledger);
   const { set } = ledger.given;
-  const [columns, rows] = bestLayout(ledger, cavities.value, slideSides(slides));
+  const { best, closed } = bestLayout(ledger, cavities.value, slideSides(slides));
+  const [columns, rows] = best;
+  const reached =
+    closed.length === 0 ? '' : `; not ${closed.join(' or ')}, where slides close both sides of the lower castings and the runner has no way past them`;
   const note =
     set !== undefined
       ? 'the castings of the set are laid out by themselves'
       : slides.length === 0
         ? 'block as near square as the count allows'
-        : 'fewest slides between cavities, then block as near square as the count allows';
+        : `fewest slides between cavities, then block as near square as the count allows${reached}`;
   const columnCount = ledger.put(Traced.choice('die.columns', columns, '1', { note, status: 'practice', parents: [cavities] }));
   const rowCount = ledger.put(Traced.choice('die.rows', rows, '1', { note, status: 'practice', parents: [cavities] }));
   // One sprue amid the cavities where their number leaves it a gap; else the metal enters below them.
   const gap = set === undefined ? columnCount.value % 2 === 0 || rowCount.value % 2 === 0 : set.layout.amid;
   ledger.setText('die.feeder', ledger.text('machine.chamber') === 'hot' && gap ? AMID : BELOW);
   workArrangement(ledger, slides);
+  ledger.setText(
+    'die.other-layouts',
+    closed.length === 0 ? 'however the castings are turned' : `and ${closed.join(' or ')} leaves the runner no way past the slides`,
+  );
   const steel = ledger.value('die.steel-around');
   const across = { cavities: columnCount, side: ledger.value('part.side-a'), steel, room: ledger.value('die.gap-width') };
   const width = ledger.apply(field, across, { id: 'die.field-width' });
@@ -50,16 +58,29 @@ export function workLayout(ledger: Ledger): void {
   ledger.apply(sizeBySteel, { field: width, one: steel, other: steel }, { id: 'die.block-width' });
 }
 
+interface Layouts {
+  readonly best: readonly [number, number];
+  /** Those that the runner does not reach and that would else be better, in words. */
+  readonly closed: readonly string[];
+}
+
 /** Columns and rows with the fewest slides between cavities, then the smallest longer side of the die; more columns win a tie. */
-function bestLayout(ledger: Ledger, count: number, slides: SlideSides): readonly [number, number] {
+function bestLayout(ledger: Ledger, count: number, slides: SlideSides): Layouts {
   const [a, b] = [ledger.value('part.side-a').value, ledger.value('part.side-b').value];
   const [steel, extra] = [ledger.value('die.steel-around').value, ledger.value('die.feeder-allowance').value];
+  const cold = ledger.text('machine.chamber') === 'cold';
   let best: readonly [number, number] = [count, 1];
   let [fewest, size] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  const closed: { readonly between: number; readonly words: string }[] = [];
   for (let rows = 1; rows <= count; rows += 1) {
     if (count % rows !== 0) continue;
     const columns = count / rows;
-    const { between, gaps, edges } = arrange(columns, rows, slides);
+    const placed = arrange(columns, rows, slides);
+    const { between, gaps, edges } = placed;
+    if (cold && wayOf(placed, columns, rows, slides).way === 'closed') {
+      closed.push({ between, words: `${columns} by ${rows}` });
+      continue;
+    }
     const width = columns * a + (columns + 1) * steel + gaps.columns + edges.left + edges.right;
     const height = rows * b + (rows + 1) * steel + extra + gaps.rows + edges.bottom + edges.top;
     const longer = Math.max(width, height);
@@ -67,5 +88,5 @@ function bestLayout(ledger: Ledger, count: number, slides: SlideSides): readonly
     best = [columns, rows];
     [fewest, size] = [between, longer];
   }
-  return best;
+  return { best, closed: closed.filter(({ between }) => between < fewest).map(({ words }) => words) };
 }

@@ -6,9 +6,10 @@ import type { Ledger } from '../../ledger.ts';
 import type { Block, Cell } from '../../plan.ts';
 import { cell, type Step, tableBlock, textBlock, textCell, valuesBlock } from '../../step.ts';
 import { sumOf } from '../../sum.ts';
+import type { RunnerWay } from '../die/way.ts';
 import { feederOf } from '../feeder-of.ts';
-import { workFeed, workGates } from './feed.ts';
-import { workLayout, workSpeeds } from './layout.ts';
+import { fileGateRun, workFeed, workGates } from './feed.ts';
+import { workLayout, workRuns, workSpeeds } from './layout.ts';
 
 /**
  * The runner run by run, from biscuit or sprue to the gates: areas, sections and volumes, splits for cavities and gates, fan
@@ -23,8 +24,11 @@ export function workRunnerLayout(ledger: Ledger): void {
 
 function workAlikeRunner(ledger: Ledger): void {
   ledger.attempt('gate.each-area', 'Gates for equal fill time', () => workGates(ledger));
-  ledger.attempt('runner.gate-feed', 'How the gate is fed', () => workFeed(ledger));
-  ledger.attempt('runner.network-volume', 'Runner, run by run', () => workLayout(ledger));
+  ledger.attempt('runner.gate-feed', 'How the gate is fed', () => fileGateRun(ledger));
+  const runs = ledger.attempt('runner.network-volume', 'Runner, run by run', () => workRuns(ledger));
+  if (runs === undefined) return;
+  ledger.attempt('runner.gate-feed', 'How the gate is fed', () => workFeed(ledger, runs));
+  ledger.attempt('runner.network-volume', 'Runner, run by run', () => workLayout(ledger, runs));
 }
 
 /** What the layout comes to for one cavity; the usual share stands in where it cannot be laid out. */
@@ -82,6 +86,7 @@ function show(ledger: Ledger): readonly Block[] {
     textBlock(
       `From ${feederOf(ledger)} to the gates, laid out by the estimated die block: before the die is drawn, lengths are good to a third. The area falls at every stage and every split, so the metal only ever gets faster. Volumes are those of the whole shot.`,
     ),
+    ...wayBlock(ledger),
     textBlock('The gate is fed by: ', { decision: 'runner.gate-feed' }, '.'),
     ...tableBlock(
       'Runs, from the feeder to the gate',
@@ -111,6 +116,9 @@ function show(ledger: Ledger): readonly Block[] {
       'runner.main-ratio-greatest',
       'runner.network-area',
       'runner.network-volume',
+      'runner.approach',
+      'runner.half-field',
+      'runner.way-round',
       ...(isAsPlanned(ledger) ? [] : (['runner.total-volume', 'runner.network-ratio'] as const)),
       ...(fan ? (['runner.fan-length', 'runner.fan-angle'] as const) : (['runner.end-share', 'runner.flow-angle'] as const)),
       'gate.each-area',
@@ -126,6 +134,19 @@ function show(ledger: Ledger): readonly Block[] {
       'Gates are of equal size until the flow segments are drawn. Then each gate takes the area for the volume of its own segment, overflows included, at the one velocity; so all segments, and all cavities of a die, are full at the same time.',
     ),
   ];
+}
+
+/** How the main runner of a cold chamber comes to several castings. */
+const WAYS: Readonly<Partial<Record<RunnerWay, string>>> = {
+  between: 'The main runner comes up in the gap between the castings and is shared out in their middle.',
+  below:
+    'A casting or a slide stands in the middle of the row: the main runner ends below it, and the runs go along under the castings, each to a gate at its lower side.',
+  round: 'A casting stands between the biscuit and the middle: the main runner goes round the lower castings, on a side that no slide closes.',
+};
+
+function wayBlock(ledger: Ledger): Block[] {
+  const words = WAYS[ledger.texts.get('die.runner-way') as RunnerWay];
+  return words === undefined ? [] : [textBlock(words)];
 }
 
 /** Whether the shot counts the runner as it is laid out; then there is nothing to compare. */

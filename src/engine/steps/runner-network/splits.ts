@@ -5,6 +5,9 @@ export interface Split {
   readonly cavities: number;
 }
 
+/** Branches of splits that follow each other, or that are drawn as one. */
+export const branchesOf = (splits: readonly Split[]): number => splits.reduce((all, { branches }) => all * branches, 1);
+
 /**
  * Splits from the middle of the cavities to the single cavity: first between rows, then between columns, so that the
  * runner stands in the gap between two columns. Into two or three branches wherever the count allows, so that all ways
