@@ -21,6 +21,15 @@ const value = (plan: Plan, id: string): number => plan.values.get(id)?.value ?? 
 const plan = (name: string): Plan => planOf(plans.get(name));
 const member = (name: string, part: string): Plan => planOf(plan(name).parts?.find(({ id }) => id === part)?.plan);
 
+test('the thinnest gate of a die is held against the wall of its own casting, not against the thickest of another', () => {
+  // The badge of 2 mm has the thinner gate; the body of 6 mm would take a gate of 4.8 mm.
+  const die = plan('pump-parts');
+  expect(value(die, 'gate.thickness')).toBe(value(die, 'set.gate-thickness[pump-badge]'));
+  expect(value(die, 'intensification.gate-wall')).toBe(2);
+  const finding = die.findings.find(({ code }) => code === 'intensification/rise-machine');
+  expect(finding?.fix).toMatch(/up to some 1\.60 mm at its wall of 2 mm\.$/);
+});
+
 describe('the lamp body with its lid, against a hand calculation', () => {
   // Body 186 cm3 and 168 cm2, lid 74 cm3 and 122 cm2, one of each; alloy of 2.75 kg/dm3.
   const at = (id: string): number => value(plan('lamp-housing'), id);

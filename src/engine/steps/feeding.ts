@@ -1,4 +1,4 @@
-import { feedVolume } from '../../physics/intensification.ts';
+import { biscuitLeft, biscuitWhenFull, feedVolume, followTravel } from '../../physics/intensification.ts';
 import { siliconShrinkage } from '../../physics/porosity-estimate.ts';
 import type { Ledger } from '../ledger.ts';
 import { sumOf } from '../sum.ts';
@@ -24,4 +24,19 @@ function shrinkage(ledger: Ledger): void {
   const pure = ledger.look('porosity/shrinkage', 'greatest', { family }, 'porosity.shrinkage-pure');
   const measured = ledger.look('porosity/shrinkage', 'least', { family }, 'porosity.shrinkage-eutectic');
   ledger.apply(siliconShrinkage, { silicon, pure, measured }, { id: 'porosity.shrinkage' });
+}
+
+/** The metal in front of the plunger from full cavities to the end: by what was poured, first all liquid, then all solid. */
+export function workBiscuitLeft(ledger: Ledger): void {
+  const shared = {
+    runner_volume: ledger.value('runner.total-volume'),
+    cavities: ledger.value('machine.cavities'),
+    volume: ledger.value('intensification.metal'),
+    diameter: ledger.value('machine.plunger'),
+  };
+  const poured = ledger.value('shot.liquid-volume');
+  const full = ledger.apply(biscuitWhenFull, { ...shared, poured, shrink: ledger.maybe('alloy.shrink-allowance') });
+  ledger.look('sleeve/biscuit', 'least', {}, 'intensification.biscuit-least');
+  const solid = ledger.apply(biscuitLeft, { ...shared, mass: ledger.value('shot.mass'), density: ledger.value('alloy.density') });
+  ledger.apply(followTravel, { full, left: solid });
 }

@@ -1,9 +1,7 @@
+import type { Traced } from '../../kernel/traced.ts';
 import { clampUse } from '../../physics/clamp-use.ts';
 import {
-  biscuitLeft,
-  biscuitWhenFull,
   feedTravel,
-  followTravel,
   gateForTime,
   gateFreeze,
   hydraulicPressure,
@@ -17,7 +15,7 @@ import type { Ledger } from '../ledger.ts';
 import type { Block, Cell } from '../plan.ts';
 import { assumeMiddle } from '../planned.ts';
 import { type Step, tableBlock, textBlock, valuesBlock } from '../step.ts';
-import { workFeeding } from './feeding.ts';
+import { workBiscuitLeft, workFeeding } from './feeding.ts';
 import { VERTICAL } from './squeeze.ts';
 
 /**
@@ -43,7 +41,7 @@ export const intensificationStep: Step = {
     attempt('intensification.feed-travel', 'Metal to feed', () =>
       ledger.apply(feedTravel, { volume: ledger.value('intensification.feed-volume'), diameter: ledger.value('machine.plunger') }),
     );
-    if (cold) attempt('intensification.biscuit-left', 'Biscuit that is left', () => left(ledger));
+    if (cold) attempt('intensification.biscuit-left', 'Biscuit that is left', () => workBiscuitLeft(ledger));
   },
   show,
 };
@@ -134,10 +132,22 @@ function rise(ledger: Ledger): void {
   const freeze = ledger.value('intensification.gate-freeze-least');
   ledger.put(freeze.as('intensification.rise-needed', 'the pressure must stand before the gate is frozen, at the low end of its freezing time'));
   const thickness = ledger.value('gate.thickness');
+  ledger.put(gateWall(ledger).as('intensification.gate-wall'));
   const least = ledger.look('sleeve/intensification', 'rise_least', {}, 'intensification.rise-least');
   const greatest = ledger.look('sleeve/intensification', 'rise_greatest', {}, 'intensification.rise-greatest');
   ledger.apply(gateForTime, { thickness, freeze, time: least }, { id: 'intensification.gate-for-fast' });
   ledger.apply(gateForTime, { thickness, freeze, time: greatest }, { id: 'intensification.gate-for-slow' });
+}
+
+/** In a die of several parts the thinnest gate need not be that of the thickest wall. */
+function gateWall(ledger: Ledger): Traced<'mm'> {
+  const [first, ...others] = ledger.items('set.gate-thickness').filter((part) => ledger.maybe('set.wall', part) !== undefined);
+  if (first === undefined) return ledger.value('part.wall-nominal');
+  const gate = (part: string): number => ledger.value('set.gate-thickness', part).value;
+  return ledger.value(
+    'set.wall',
+    others.reduce((thinnest, part) => (gate(part) < gate(thinnest) ? part : thinnest), first),
+  );
 }
 
 function hold(ledger: Ledger): void {
@@ -152,21 +162,6 @@ function hold(ledger: Ledger): void {
     greatest,
     `${ledger.text('machine.chamber') === 'cold' ? 'the biscuit' : 'the sprue'} sets it, the casting takes pressure only until its gate is frozen`,
   );
-}
-
-/** The metal in front of the plunger from full cavities to the end: by what was poured, first all liquid, then all solid. */
-function left(ledger: Ledger): void {
-  const shared = {
-    runner_volume: ledger.value('runner.total-volume'),
-    cavities: ledger.value('machine.cavities'),
-    volume: ledger.value('intensification.metal'),
-    diameter: ledger.value('machine.plunger'),
-  };
-  const poured = ledger.value('shot.liquid-volume');
-  const full = ledger.apply(biscuitWhenFull, { ...shared, poured, shrink: ledger.maybe('alloy.shrink-allowance') });
-  ledger.look('sleeve/biscuit', 'least', {}, 'intensification.biscuit-least');
-  const solid = ledger.apply(biscuitLeft, { ...shared, mass: ledger.value('shot.mass'), density: ledger.value('alloy.density') });
-  ledger.apply(followTravel, { full, left: solid });
 }
 
 function show(ledger: Ledger): readonly Block[] {

@@ -21,6 +21,7 @@ export const INTENSIFICATION_WORDS = {
   'intensification.constant-aluminium': number('s/mm2', 'Cooling time over wall squared, of aluminium'),
   'intensification.gate-freeze-least': number('ms', 'Time until the gate is frozen, least'),
   'intensification.gate-freeze-greatest': number('ms', 'Time until the gate is frozen, greatest'),
+  'intensification.gate-wall': number('mm', 'Wall of the casting with the thinnest gate'),
   'intensification.rise-needed': number('ms', 'Rise time of the pressure needed'),
   'intensification.rise-least': number('ms', 'Rise time of machines, least'),
   'intensification.rise-greatest': number('ms', 'Rise time of machines, greatest'),

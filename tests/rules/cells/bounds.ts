@@ -31,6 +31,7 @@ hole/tolerance-ream | | 0.0005
 insert/embedment | | 0.05
 intensification/biscuit-left | | 0.999
 intensification/pressure | | 0.9
+intensification/rise-machine | | 0.9
 overflow/area-usual | | 1.5
 overflow/gate-share | | 0 0.49 0.76
 rib/height | | 0.05

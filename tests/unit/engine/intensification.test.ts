@@ -68,6 +68,15 @@ describe('limits, each with the number that helps', () => {
     expect(findingsOf(pinnedTo({ 'clamp.pressure': '110 MPa' })).get('intensification/rise-machine')?.severity).toBe('note');
     expect(findingsOf(pinnedTo({ 'clamp.pressure': '110 MPa', 'gate.thickness': '1.6 mm' })).has('intensification/rise-machine')).toBe(false);
   });
+  test('a fill phase that comes near what is planned leaves the rise nothing to add', () => {
+    const base = pinnedTo({});
+    const fill = figure(base, 'intensification.fill-pressure');
+    const machine = { 'machine.model': base.text('machine.model'), 'machine.plunger': `${figure(base, 'machine.plunger')} mm` };
+    const at = (share: number) => findingsOf(pinnedTo({ ...machine, 'clamp.pressure': `${fill / share} MPa` }));
+    expect(at(0.96).has('intensification/rise-machine')).toBe(false);
+    // A wall of 2.8 mm takes a gate of up to 2.24 mm.
+    expect(at(0.85).get('intensification/rise-machine')?.fix).toContain('up to some 2.24 mm at its wall of 2.8 mm');
+  });
   test('a biscuit thinner than the main runner; that it is below the least is said once', () => {
     const findings = findingsOf(pinnedTo({ 'sleeve.biscuit-thickness': '11 mm' }));
     expect(findings.get('intensification/freeze-order')?.fix).toContain('12 mm');
