@@ -39,7 +39,7 @@ export const shotSide = defineFormula({
 
 const WIDTH = { symbol: 'W', unit: 'mm', meaning: 'width of the rectangle around the whole shot', range: [20, 2000] } as const;
 const LENGTH = { symbol: 'L', unit: 'mm', meaning: 'length of the rectangle around the whole shot', range: [20, 2000] } as const;
-const PULLS = { symbol: 'n_s', unit: '1', meaning: 'core pulls', range: [0, 8], domain: 'not-negative', default: 0 } as const;
+const PULLS = { symbol: 'n_s', unit: '1', meaning: 'core pulls of the die, those of all cavities', range: [0, 8], domain: 'not-negative', default: 0 } as const;
 
 /** Time to grip the shot and take it out of the die, by its size. */
 export const extractionTime = defineFormula({

@@ -42,6 +42,7 @@ export const CYCLE_WORDS = {
   'cycle.core-speed-greatest': number('mm/s', 'Speed of a hydraulic core, greatest'),
   'cycle.core-pull': roughEach('s', 'Time of a hydraulic core, one way', 1),
   'cycle.extraction': rough('s', 'Time to take the shot out, by its size', 1),
+  'cycle.core-pulls': number('1', 'Core pulls of all cavities'),
   'cycle.spray-rule': rough('s', 'One spraying, by the size of the shot', 1),
   'cycle.spray-base': number('s', 'One spraying, one cavity of the size class'),
   'cycle.spray-cavity': number('s', 'Spraying of each further cavity'),

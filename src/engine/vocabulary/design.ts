@@ -51,6 +51,8 @@ export const DESIGN_WORDS = {
   'hole.edge-advised': numberEach('mm', 'Metal beside the hole, advised'),
   'thread.size': numberEach('mm', 'Nominal size of the thread'),
   'thread.pitch': numberEach('mm', 'Pitch of the thread'),
+  'thread.coarse-pitch': numberEach('mm', 'Pitch that the tables of formed threads have for the size'),
+  'thread.forming-size': textEach('Hole for a formed thread in the tables'),
   'thread.length-ratio': number('1', 'Thread length over thread size'),
   'thread.length': numberEach('mm', 'Length of full thread assumed'),
   'thread.cored-depth': numberEach('mm', 'Least cored depth under the thread'),

@@ -182,5 +182,12 @@ export const DESIGN: readonly TypedCell[] = [
   ...grid('shrink/allowance', 'EMPIRE-FAQ, 0.006 in/in', 'family: used\nzinc 0.6\naluminium 0.6'),
   ...grid('shrink/allowance', 'EXACT-ZINC, EAZALL: ZA-8 0.7, ZA-12 0.75, ZA-27 0.8 %', 'family: .. used\nzinc-aluminium 0.7-0.8 0.75'),
   ...grid('machine/greatest-mass', FAQ, 'family: mass\naluminium 70\ncopper 10\nmagnesium 44\nzinc 75', POUND),
-  ...grid('machine/shots-per-hour', 'NADCA-FAMILY, NADCA-FAQ', 'family: ..\naluminium 40-200\ncopper 40-200\nmagnesium 75-400\nzinc 200-550'),
+  ...['hot', 'cold'].flatMap((chamber) =>
+    grid(
+      'machine/shots-per-hour',
+      'NADCA-FAMILY, NADCA-FAQ',
+      `family: chamber: ..\naluminium ${chamber} 40-200\ncopper ${chamber} 40-200\nmagnesium ${chamber} 75-400`,
+    ),
+  ),
+  ...grid('machine/shots-per-hour', 'NADCA-FAMILY, NADCA-FAQ', 'family: chamber: ..\nzinc hot 200-550'),
 ];

@@ -104,6 +104,10 @@ const ROWS: Readonly<Record<string, readonly Row[]>> = {
     ['die/block', {}, 'envelope_share', 0.9, 'practice'],
     ['die/preheat', { ...al }, 'greatest', 300, 'memory'],
     ['die/preheat', { ...cu }, 'least', 300, 'memory'],
+    ['die/preheat', { family: 'zinc-aluminium' }, 'least', 180, 'practice'],
+    ['die/preheat', { family: 'zinc-aluminium' }, 'greatest', 240, 'practice'],
+    ['machine/shots-per-hour', { family: 'zinc-aluminium', chamber: 'cold' }, 'least', 40, 'practice'],
+    ['machine/shots-per-hour', { family: 'zinc-aluminium', chamber: 'cold' }, 'greatest', 200, 'practice'],
   ],
   'die life of the brochure': [
     ...life('zinc', [500000, 2000000], [50000, 200000]),

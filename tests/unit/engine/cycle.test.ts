@@ -140,6 +140,12 @@ describe('cores and inserts', () => {
     expect(figure(withCores, 'cycle.cores-in')).toBeCloseTo(1.1, 9);
     expect(figure(withCores, 'cycle.elements-time') - figure(plain, 'cycle.elements-time')).toBeCloseTo(2.2 + 0.68, 9);
   });
+  test('the slides of every cavity are sprayed', () => {
+    const two = cycleOf({ ...CASE, pinned: { ...CASE.pinned, 'machine.cavities': '2' } }, (ledger) => give(ledger, 'parting.core-pulls', 2, '1'));
+    expect(figure(two, 'cycle.core-pulls')).toBe(4);
+    const size = figure(two, 'cycle.shot-width') + figure(two, 'cycle.shot-length');
+    expect(figure(two, 'cycle.spray-rule')).toBeCloseTo(1.5 + 0.006 * size + 4, 9);
+  });
   test('inserts are placed one after the other', () => {
     const ledger = cycleOf(CASE, (changed) => give(changed, 'parting.inserts', 2, '1'));
     expect(figure(ledger, 'cycle.inserts')).toBeCloseTo(3 + 2 * 3.5, 9);

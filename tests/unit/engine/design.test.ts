@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { choose } from '../../../src/engine/choose.ts';
 import { designStep } from '../../../src/engine/steps/design/index.ts';
 import { codes, review } from './parts.ts';
 
@@ -186,6 +187,18 @@ describe('holes', () => {
     const ledger = review(hole('diameter: 6.8 mm, depth: 22 mm, thread: M8'));
     const sizes = ['tapping-diameter', 'forming-drilled', 'forming-least', 'forming-greatest', 'forming-foot-least', 'forming-foot-greatest'] as const;
     expect(sizes.map((name) => ledger.value(`thread.${name}`, 'H').value)).toEqual([6.75, 7.35, 7.61, 7.69, 7.27, 7.35]);
+  });
+  it.each([
+    ['M16x1.5', 'diameter: 14.5 mm, depth: 34 mm', 'cut', 'no hole for a formed thread'],
+    ['M6x0.75', 'diameter: 5.3 mm, depth: 15 mm', 'cut', 'no hole for a formed thread'],
+    // Fine and coarse are told by the pitch, not by whether it is written.
+    ['M6x1', 'diameter: 5.5 mm, depth: 15 mm', 'formed', 'preferred'],
+    ['M6', 'diameter: 5.5 mm, depth: 15 mm', 'formed', 'preferred'],
+  ])('for %s, %s, have a %s thread, because the tables have or lack its hole', (thread, size, made, because) => {
+    const ledger = review(hole(`${size}, thread: ${thread}`));
+    const decision = choose(ledger, 'finish.threading', 'H');
+    expect([decision.value, ledger.values.has('thread.forming-drilled[H]')]).toEqual([made, made === 'formed']);
+    expect(decision.because).toContain(because);
   });
   it('with a thread of unknown pitch say so instead of guessing', () => {
     const ledger = review(hole('diameter: 10 mm, depth: 15 mm, thread: M12'));

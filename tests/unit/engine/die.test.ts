@@ -227,6 +227,22 @@ test('preheat by family, and a cold die is told of', () => {
   expect(findingsOf(dieOf({ ...LID, pinned: { 'die.preheat': '60 degC' } })).get('die/preheat')?.fix).toContain('180');
 });
 
+describe('zinc-aluminium', () => {
+  const za = (alloy: string): Ledger => dieOf({ ...LEVER, alloy, wall: 3, quality: 'use: general' });
+  test('ZA-12 is preheated towards the surface that it runs at, ZA-8 as zinc is', () => {
+    const [twelve, eight] = [za('ZA-12'), za('ZA-8')];
+    expect([figure(twelve, 'die.preheat'), twelve.value('die.preheat-least').status]).toEqual([210, 'practice']);
+    expect(figure(twelve, 'die.preheat')).toBeLessThanOrEqual(figure(twelve, 'fill.die-temperature'));
+    expect(figure(eight, 'die.preheat')).toBe(175);
+  });
+  test('the plan says that the life of its dies is that printed for zinc', () => {
+    const ledger = za('ZA-12');
+    expect(ledger.value('die.life').note).toContain('last less');
+    // Beside its value stands how it came about, with the note of the table.
+    expect(dieStep.show(ledger).some((block) => block.kind === 'values' && block.ids.includes('die.life'))).toBe(true);
+  });
+});
+
 test('the section shows steels, slides, the load case and the figure', () => {
   const shown = JSON.stringify(dieStep.show(dieOf(LID, 'holes:\n  - { id: A, diameter: 8 mm, depth: 16 mm, kind: blind, direction: x }\n')));
   for (const words of ['Steels by component', 'Slides in the die', 'Load case', 'die-layout', 'Die life', 'before the first shot'])

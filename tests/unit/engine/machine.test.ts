@@ -145,3 +145,17 @@ describe('machine hours a year', () => {
     expect(shown).not.toContain('parting.opening-need');
   });
 });
+
+describe('the pace that the count of cavities is taken at', () => {
+  const yearly = { ...LEVER, wall: 3, production: 'per_year: 38000' };
+  test('of ZA-12 in a cold chamber is that of aluminium, and says so with its mark', () => {
+    const least = workTo('machine', { ...yearly, alloy: 'ZA-12' }).value('machine.shots-least');
+    expect([least.value, least.status]).toEqual([40, 'practice']);
+    expect(least.note).toContain('printed for aluminium');
+  });
+  test('of ZA-8 in a hot chamber is that of zinc, and of aluminium that of aluminium', () => {
+    expect(figure(workTo('machine', { ...yearly, alloy: 'ZA-8' }), 'machine.shots-least')).toBe(200);
+    const own = workTo('machine', { ...LID, production: 'per_year: 38000' }).value('machine.shots-least');
+    expect([own.value, own.status, own.note]).toEqual([40, 'source', undefined]);
+  });
+});

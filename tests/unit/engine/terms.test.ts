@@ -46,6 +46,13 @@ describe('words of the trade', () => {
     expect(findTerm(word)?.term).toBe(term);
   });
 
+  test.each(['squeeze pin', 'spreader', 'ejector plate', 'support plate', 'return pins', 'early return'])(
+    'plans use the word %s, and it is explained',
+    (word) => {
+      expect(findTerm(word)).toBeDefined();
+    },
+  );
+
   test('a word that is none is not found', () => {
     expect(findTerm('flywheel')).toBeUndefined();
     expect(findTerm('')).toBeUndefined();

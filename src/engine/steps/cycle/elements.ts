@@ -1,3 +1,4 @@
+import type { Traced } from '../../../kernel/traced.ts';
 import {
   corePull,
   dipTime,
@@ -101,7 +102,7 @@ export function removal(ledger: Ledger): void {
 
 /** By the size of the shot, no shorter than the trade sprays; the die is blown off after each spraying. */
 export function spray(ledger: Ledger): void {
-  const core_pulls = ledger.value('parting.core-pulls');
+  const core_pulls = ledger.put(allPulls(ledger));
   const rule = ledger.apply(sprayRule, { width: ledger.value('cycle.shot-width'), length: ledger.value('cycle.shot-length'), core_pulls });
   const own = ledger.plant.spray;
   const least = ledger.value('cycle.spray-least');
@@ -121,6 +122,13 @@ export function spray(ledger: Ledger): void {
   ledger.apply(perShot, { each: blown, interval }, { id: 'cycle.blow' });
 }
 
+/** Every slide of the die has its faces to be sprayed, so those of all cavities count. */
+function allPulls(ledger: Ledger): Traced<'1'> {
+  const [pulls, cavities] = [ledger.value('parting.core-pulls'), ledger.value('machine.cavities')];
+  if (pulls.value === 0 || cavities.value === 1) return pulls.as('cycle.core-pulls');
+  return sumOf('cycle.core-pulls', 'Core pulls of all cavities', '1', [pulls], cavities);
+}
+
 /** The same by the other rule that is remembered, as a check. */
 export function sprayCheck(ledger: Ledger): void {
   const size = { size: ledger.value('cycle.shot-size') };
@@ -128,7 +136,7 @@ export function sprayCheck(ledger: Ledger): void {
   const least = ledger.look('cycle/spray-size', 'cavity_least', size, 'cycle.spray-cavity-least');
   const greatest = ledger.look('cycle/spray-size', 'cavity_greatest', size, 'cycle.spray-cavity-greatest');
   const each = assumeMiddle(ledger, 'cycle.spray-cavity', least, greatest);
-  ledger.apply(sprayOther, { base, each, cavities: ledger.value('machine.cavities'), core_pulls: ledger.value('parting.core-pulls') });
+  ledger.apply(sprayOther, { base, each, cavities: ledger.value('machine.cavities'), core_pulls: ledger.value('cycle.core-pulls') });
 }
 
 /** Inserts go in after the spray and before the die closes. */

@@ -121,6 +121,7 @@ function shares(ledger: Ledger): Block[] {
 
 function checks(ledger: Ledger): Block[] {
   const values = valuesBlock(ledger, [
+    ...((ledger.maybe('cycle.core-pulls')?.value ?? 0) > 0 ? (['cycle.core-pulls'] as const) : []),
     'cycle.spray-rule',
     'cycle.spray-other',
     'cycle.textbook-least',

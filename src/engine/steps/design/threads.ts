@@ -9,6 +9,7 @@ export function reviewThread(ledger: Ledger, hole: HoleSpec): void {
   const item = hole.id;
   const [, size, pitch] = /^M([\d.]+)(?:x([\d.]+))?$/.exec(hole.thread ?? '') ?? [];
   ledger.setText('hole.tapped', size === undefined ? 'no' : 'yes', { item, at: hole.at });
+  ledger.setText('thread.forming-size', 'none', { item, at: hole.at });
   if (size === undefined) return;
   ledger.attempt(`thread.cored-depth[${item}]`, `Thread in hole ${item}`, () => {
     const from = { at: hole.at, source: 'PART' } as const;
@@ -29,14 +30,19 @@ export function reviewThread(ledger: Ledger, hole: HoleSpec): void {
     ledger.apply(coredDepth, { thread_length: length, pitch: known }, { item });
     ledger.apply(tappingDiameter, { size: nominal, pitch: known }, { item });
     fileNarrow(ledger, hole, length, ledger.apply(minorDiameter, { size: nominal, pitch: known }, { item }));
-    if (pitch === undefined) {
-      ledger.look('thread/forming-hole', 'top_least', { screw: `M${size}` }, 'thread.forming-least', item);
-      ledger.look('thread/forming-hole', 'top_greatest', { screw: `M${size}` }, 'thread.forming-greatest', item);
-      ledger.look('thread/forming-hole', 'bottom_least', { screw: `M${size}` }, 'thread.forming-foot-least', item);
-      ledger.look('thread/forming-hole', 'bottom_greatest', { screw: `M${size}` }, 'thread.forming-foot-greatest', item);
-      ledger.look('thread/forming-hole', 'drilled', { screw: `M${size}` }, 'thread.forming-drilled', item);
-    }
+    const coarse = pitch === undefined ? known : ledger.lookIfAny('thread/forming-hole', 'pitch', { screw: `M${size}` }, 'thread.coarse-pitch', item);
+    if (coarse?.value === known.value) fileForming(ledger, hole, `M${size}`);
   });
+}
+
+/** The hole for a formed thread; its tables have coarse threads only. */
+function fileForming(ledger: Ledger, { id: item, at }: HoleSpec, screw: string): void {
+  ledger.look('thread/forming-hole', 'top_least', { screw }, 'thread.forming-least', item);
+  ledger.look('thread/forming-hole', 'top_greatest', { screw }, 'thread.forming-greatest', item);
+  ledger.look('thread/forming-hole', 'bottom_least', { screw }, 'thread.forming-foot-least', item);
+  ledger.look('thread/forming-hole', 'bottom_greatest', { screw }, 'thread.forming-foot-greatest', item);
+  ledger.look('thread/forming-hole', 'drilled', { screw }, 'thread.forming-drilled', item);
+  ledger.setText('thread.forming-size', 'known', { item, at });
 }
 
 /** Whether the draft leaves less, where the thread ends, than even the full thread stands in: then the hole is drilled before the tap. */

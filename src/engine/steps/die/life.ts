@@ -41,7 +41,9 @@ export function workHeatCheck(ledger: Ledger): void {
 }
 
 export function workPreheat(ledger: Ledger): void {
-  const axes = { family: ledger.alloy.family };
+  const { family } = ledger.alloy;
+  // ZA-8 is cast at the temperatures of zinc; the row of its family is for its hotter kin.
+  const axes = { family: family === 'zinc-aluminium' && ledger.texts.get('fill.group') === 'zinc' ? 'zinc' : family };
   const least = lookQuietly(ledger, 'die/preheat', 'least', axes, 'die.preheat-least', { title: 'Preheat of the die' });
   if (least === undefined) return;
   const greatest = ledger.look('die/preheat', 'greatest', axes, 'die.preheat-greatest');

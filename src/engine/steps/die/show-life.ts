@@ -25,7 +25,7 @@ function showShots(ledger: Ledger): Block[] {
         ['Cores by a steelmaker, high end', cell(ledger, 'die.core-life-greatest'), cell(ledger, 'die.core-sets')],
       ],
     ),
-    ...valuesBlock(ledger, ['die.shots-needed', 'die.sets', 'die.sets-least', 'die.sets-greatest']),
+    ...valuesBlock(ledger, ['die.life', 'die.shots-needed', 'die.sets', 'die.sets-least', 'die.sets-greatest']),
   ];
 }
 

@@ -22,12 +22,9 @@ export function cavitiesToTry(ledger: Ledger): readonly number[] {
 
 function fileDemand(ledger: Ledger): void {
   ledger.attempt('cavities.demand', 'Cavities for the yearly volume', () => {
-    const family = ledger.alloy.family;
-    const chamber = ledger.text('machine.chamber');
-    // ZA-12, ZA-27 and large magnesium run at the pace of the cold chamber, whatever the family's table says.
-    const paceOf = chamber === 'cold' && (family === 'zinc' || family === 'zinc-aluminium') ? 'aluminium' : family;
-    const least_rate = ledger.look('machine/shots-per-hour', 'least', { family: paceOf }, 'machine.shots-least');
-    const greatest_rate = ledger.look('machine/shots-per-hour', 'greatest', { family: paceOf }, 'machine.shots-greatest');
+    const pace = { family: ledger.alloy.family, chamber: ledger.text('machine.chamber') };
+    const least_rate = ledger.look('machine/shots-per-hour', 'least', pace, 'machine.shots-least');
+    const greatest_rate = ledger.look('machine/shots-per-hour', 'greatest', pace, 'machine.shots-greatest');
     const rate = ledger.apply(meanRate, { least_rate, greatest_rate });
     const use_share = ledger.look('cavities/demand', 'capacity_use', {}, 'cavities.use-share');
     const reject_share = ledger.assume('cavities.reject-share', 5, '%', {
