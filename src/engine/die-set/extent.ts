@@ -17,7 +17,7 @@ import { furnaceStep } from '../steps/furnace/index.ts';
 import { gateStep } from '../steps/gate.ts';
 import { gooseneckStep } from '../steps/gooseneck.ts';
 import { heatStep } from '../steps/heat/index.ts';
-import { intensificationStep } from '../steps/intensification.ts';
+import { intensificationStep } from '../steps/intensification/index.ts';
 import { lubricantStep } from '../steps/lubricant/index.ts';
 import { machineStep } from '../steps/machine/index.ts';
 import { overflowStep } from '../steps/overflow.ts';

@@ -14,7 +14,7 @@ import { furnaceStep } from './furnace/index.ts';
 import { gateStep } from './gate.ts';
 import { gooseneckStep } from './gooseneck.ts';
 import { heatStep } from './heat/index.ts';
-import { intensificationStep } from './intensification.ts';
+import { intensificationStep } from './intensification/index.ts';
 import { lubricantStep } from './lubricant/index.ts';
 import { machineStep } from './machine/index.ts';
 import { machineMarginStep } from './machine/margin.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { intensificationStep } from '../../../src/engine/steps/intensification.ts';
+import { intensificationStep } from '../../../src/engine/steps/intensification/index.ts';
 import { figure, findingsOf, LEVER, LID, type SmallPart, workTo } from './work-to.ts';
 
 const PINNED = { 'fill.time': '35 ms', 'overflow.volume': '50 cm3', 'runner.volume': '100 cm3', 'machine.cavities': '1' };

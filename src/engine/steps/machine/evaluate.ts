@@ -12,7 +12,7 @@ import { ejectionStep } from '../ejection/index.ts';
 import { finishStep } from '../finish/index.ts';
 import { furnaceStep } from '../furnace/index.ts';
 import { heatStep } from '../heat/index.ts';
-import { intensificationStep } from '../intensification.ts';
+import { intensificationStep } from '../intensification/index.ts';
 import { workReach } from '../pq2/index.ts';
 import { workShot } from '../shot.ts';
 import { slowShotStep } from '../slow-shot/index.ts';
