@@ -93,3 +93,22 @@ export const hoursNeeded = defineFormula({
   accuracy: 'as good as the shots an hour, which the trade spreads over a factor of three to five',
   compute: ({ parts, cavities, rate, use_share, reject_share }) => parts / (((cavities * rate * use_share) / 100) * (1 - reject_share / 100)),
 });
+
+/** A load at another locking force. */
+export const scaledLoad = defineFormula({
+  id: 'intensification.standing-load',
+  title: 'Load of the most loaded tie bar at that force',
+  symbol: 'T_0',
+  inputs: {
+    load: { symbol: 'T_bar', unit: 'kN', meaning: 'load at the planned force', range: [0.5, 100000] },
+    force: { symbol: 'F_0', unit: 'kN', meaning: 'locking force', range: [1, 200000] },
+    planned: { symbol: 'F', unit: 'kN', meaning: 'planned locking force', range: [1, 200000] },
+  },
+  unit: 'kN',
+  equation: 'T_bar * F_0 / F',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'exact: the pressure centre stays where it is',
+  compute: ({ load, force, planned }) => (load * force) / planned,
+});

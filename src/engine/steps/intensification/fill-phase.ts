@@ -1,5 +1,5 @@
-import { clampUse } from '../../../physics/clamp-use.ts';
-import { loweredFillPressure, loweredPressureLeft, scaledLoad, staticLockingForce } from '../../../physics/intensification.ts';
+import { clampUse, scaledLoad } from '../../../physics/clamp-use.ts';
+import { loweredFillPressure, loweredPressureLeft, staticLockingForce } from '../../../physics/intensification.ts';
 import { staticPressure } from '../../../physics/pq2.ts';
 import type { Ledger } from '../../ledger.ts';
 
