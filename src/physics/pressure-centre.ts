@@ -1,14 +1,5 @@
 import { defineFormula } from '../kernel/formula.ts';
 
-const OFF = {
-  symbol: 'y_0',
-  unit: 'mm',
-  meaning: 'middle of the castings, off the middle of the platen',
-  range: [-1000, 1000],
-  domain: 'any',
-  default: 0,
-} as const;
-
 /** Middle of the castings in the die, from the middle of the die face towards its high end: to the right, or up. */
 export const castingsInDie = defineFormula({
   id: 'clamp.castings-in-die',
@@ -52,13 +43,13 @@ export const castingsAcross = defineFormula({
   compute: (x) => (x.room > 0 ? (x.low - x.room / 2) * (1 - x.overhang / x.room) : 0),
 });
 
-/** Middle of the castings between the tie bars, when the die hangs as the room between the bars allows it. */
-export const castingsOnPlaten = defineFormula({
-  id: 'clamp.castings-on-platen',
-  title: 'Middle of the castings, off the middle of the platen',
+/** A point of the die face on the platen, when the die hangs so that it comes as near the middle as the room between the bars allows. */
+export const onPlaten = defineFormula({
+  id: 'clamp.on-platen',
+  title: 'Off the middle of the platen',
   symbol: 'y_0',
   inputs: {
-    offset: { symbol: 'y_d', unit: 'mm', meaning: 'middle of the castings, off the middle of the die', range: [-1500, 1500], domain: 'any' },
+    offset: { symbol: 'y_d', unit: 'mm', meaning: 'off the middle of the die', range: [-1500, 1500], domain: 'any' },
     bars: { symbol: 'a', unit: 'mm', meaning: 'clear distance between the tie bars', range: [150, 3000] },
     size: { symbol: 'W', unit: 'mm', meaning: 'die along this axis', range: [100, 4000] },
   },
@@ -67,7 +58,7 @@ export const castingsOnPlaten = defineFormula({
   outside: 'extrapolate',
   source: [],
   status: 'derived',
-  accuracy: 'the die hung so that its castings come as near the middle as the bars leave room; the places where the machine can shoot may forbid it',
+  accuracy: 'a die that hangs as it is best; the places where the machine can shoot may forbid it',
   compute: ({ offset, bars, size }) => Math.sign(offset) * Math.max(0, Math.abs(offset) - Math.max(0, bars - size) / 2),
 });
 
@@ -108,12 +99,20 @@ export const runnerDistance = defineFormula({
   compute: ({ distance, field }) => (distance > 0 ? (distance + Math.min(field / 2, distance)) / 2 : 0),
 });
 
-/** How far the pressure centre of the shot is off the middle of the platen, along one axis. */
-export const pressureOffset = defineFormula({
-  id: 'clamp.feeder-offset',
-  title: 'Offset of the pressure centre',
-  symbol: 'e',
+/** Pressure centre of the shot in the die, upright from its middle: castings, runner and biscuit. */
+export const pressureInDie = defineFormula({
+  id: 'clamp.pressure-in-die',
+  title: 'Pressure centre, above the middle of the die',
+  symbol: 'e_d',
   inputs: {
+    castings_offset: {
+      symbol: 'y_d',
+      unit: 'mm',
+      meaning: 'middle of the castings, above the middle of the die',
+      range: [-1000, 1000],
+      domain: 'any',
+      default: 0,
+    },
     feeder_diameter: {
       symbol: 'd',
       unit: 'mm',
@@ -131,7 +130,6 @@ export const pressureOffset = defineFormula({
       default: 0,
     },
     area: { symbol: 'A', unit: 'cm2', meaning: 'projected area of the whole shot', range: [1, 30000] },
-    castings_offset: OFF,
     runner_area: { symbol: 'A_r', unit: 'cm2', meaning: 'projected area of the runner', range: [0, 10000], domain: 'not-negative', default: 0 },
     runner_distance: {
       symbol: 'y_r',
@@ -144,7 +142,7 @@ export const pressureOffset = defineFormula({
     centre: {
       symbol: 'c',
       unit: 'mm',
-      meaning: 'pressure centre of castings of several parts, off their middle',
+      meaning: 'pressure centre of castings of several parts, above their middle',
       range: [-2000, 2000],
       domain: 'any',
       default: 0,
@@ -152,13 +150,58 @@ export const pressureOffset = defineFormula({
     castings: { symbol: 'A_c', unit: 'cm2', meaning: 'projected area of these castings', range: [0, 20000], domain: 'not-negative', default: 0 },
   },
   unit: 'mm',
-  equation: 'abs(y_0 + (c * A_c - pi * d^2 / 400 * y - A_r * y_r) / A)',
+  equation: 'y_d + (c * A_c - pi * d^2 / 400 * y - A_r * y_r) / A',
   outside: 'extrapolate',
   source: [],
   status: 'derived',
   accuracy: 'first moments of castings, runner and biscuit; castings of one part are taken to press in the middle of their field',
   compute: (x) =>
-    Math.abs(
-      x.castings_offset + (x.centre * x.castings - ((Math.PI * x.feeder_diameter ** 2) / 400) * x.distance - x.runner_area * x.runner_distance) / x.area,
-    ),
+    x.castings_offset + (x.centre * x.castings - ((Math.PI * x.feeder_diameter ** 2) / 400) * x.distance - x.runner_area * x.runner_distance) / x.area,
+});
+
+/** Pressure centre of castings of several parts across, where the shot axis of the machine stands in the middle. */
+export const pressureAcross = defineFormula({
+  id: 'set.offset',
+  title: 'Pressure centre of the shot, off the middle across',
+  symbol: 'e_x',
+  inputs: {
+    castings_offset: {
+      symbol: 'x_0',
+      unit: 'mm',
+      meaning: 'middle of the castings, off the middle of the platen',
+      range: [-1000, 1000],
+      domain: 'any',
+      default: 0,
+    },
+    centre: { symbol: 'c', unit: 'mm', meaning: 'pressure centre of the castings, off their middle', range: [-2000, 2000], domain: 'any' },
+    castings: { symbol: 'A_c', unit: 'cm2', meaning: 'projected area of all castings', range: [0.5, 20000] },
+    area: { symbol: 'A', unit: 'cm2', meaning: 'projected area of the whole shot', range: [1, 30000] },
+  },
+  unit: 'mm',
+  equation: 'x_0 + c * A_c / A',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'first moment of the areas; runner and biscuit are taken to lie about the middle',
+  compute: (x) => x.castings_offset + (x.centre * x.castings) / x.area,
+});
+
+/** How far below the middle of the platen the biscuit stands, in a die that hangs so: the place where the machine must shoot. */
+export const feederBelow = defineFormula({
+  id: 'clamp.feeder-below',
+  title: 'Biscuit below the middle of the platen',
+  symbol: 'y_f',
+  inputs: {
+    distance: { symbol: 'y', unit: 'mm', meaning: 'distance of the feeder from the middle of the castings', range: [0, 2000], domain: 'not-negative' },
+    castings_offset: { symbol: 'y_d', unit: 'mm', meaning: 'middle of the castings, above the middle of the die', range: [-1000, 1000], domain: 'any' },
+    in_die: { symbol: 'e_d', unit: 'mm', meaning: 'pressure centre, above the middle of the die', range: [-1500, 1500], domain: 'any' },
+    offset: { symbol: 'e', unit: 'mm', meaning: 'pressure centre, above the middle of the platen', range: [-1500, 1500], domain: 'any' },
+  },
+  unit: 'mm',
+  equation: 'y - y_d + e_d - e',
+  outside: 'extrapolate',
+  source: [],
+  status: 'derived',
+  accuracy: 'machines shoot in the middle and at a few places below it: take the nearest one, and reckon the offset anew',
+  compute: (x) => x.distance - x.castings_offset + x.in_die - x.offset,
 });

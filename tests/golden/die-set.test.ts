@@ -77,11 +77,20 @@ describe('the lamp body with its lid, against a hand calculation', () => {
   });
 
   test('the pressure centre is that of statics', () => {
+    const hangingOut = (): number => (at('die.room-height') > 0 ? (at('die.room-below') * at('die.overhang-height')) / at('die.room-height') : 0);
     const moment = (axis: string): number => 168 * at(`set.place-${axis}[lamp-body]`) + 122 * at(`set.place-${axis}[lamp-lid]`);
     expect(at('set.centre-x')).toBeCloseTo(moment('x') / 290, 9);
-    expect(at('set.offset-x')).toBeCloseTo(Math.abs(moment('x')) / at('clamp.projected-area'), 9);
+    expect(at('set.offset-x')).toBeCloseTo(at('clamp.castings-aside') + moment('x') / at('clamp.projected-area'), 9);
     const biscuit = (Math.PI * at('machine.plunger') ** 2) / 400;
-    expect(at('set.offset-y')).toBeCloseTo(Math.abs(moment('y') - biscuit * at('clamp.feeder-distance')) / at('clamp.projected-area'), 9);
+    // The lower edge of the castings lies above the strip of the biscuit and the steel; the runner in between, half way.
+    const middle = at('die.room-below') + at('die.feeder-side') + at('die.field-height') / 2 - at('die.breadth') / 2 - hangingOut();
+    const runner = (at('clamp.feeder-distance') + at('die.field-height') / 2) / 2;
+    const pull = biscuit * at('clamp.feeder-distance') + at('clamp.runner-area') * runner;
+    const inDie = middle + (moment('y') - pull) / at('clamp.projected-area');
+    const play = (at('die.bars-height') - at('die.breadth')) / 2;
+    expect(Math.abs(at('set.offset-y'))).toBeCloseTo(Math.max(0, Math.abs(inDie) - play), 9);
+    // Biscuit, pressure centre and die keep their distances: what it stands below the platen's middle, it stands below the die's, and the die hangs lower.
+    expect(at('clamp.feeder-below') - (at('clamp.feeder-distance') - middle)).toBeCloseTo(inDie - at('set.offset-y'), 9);
   });
 
   test('what the castings bear adds up to the cost of the set', () => {

@@ -1,14 +1,9 @@
-import { pressureOffset } from '../../physics/pressure-centre.ts';
+import type { Traced } from '../../kernel/traced.ts';
+import { pressureAcross } from '../../physics/pressure-centre.ts';
 import type { Ledger } from '../ledger.ts';
-import type { Lie, Offset } from '../steps/pressure-centre.ts';
 
-/** How far castings of several parts, their runner and the biscuit pull the pressure centre off the middle of the platen. */
-export function workSetCentre(ledger: Ledger, { across, upright, feeder }: Lie): Offset {
+/** How far castings of several parts pull the pressure centre off the middle of the platen across. */
+export function setAcross(ledger: Ledger, castings_offset: Traced<'mm'>): Traced<'mm'> {
   const [area, castings] = [ledger.value('clamp.projected-area'), ledger.value('part.projected-area')];
-  const x = { area, castings, centre: ledger.value('set.centre-x'), castings_offset: across };
-  const y = { area, castings, centre: ledger.value('set.centre-y'), castings_offset: upright, ...feeder };
-  return {
-    offset_x: ledger.apply(pressureOffset, x, { id: 'set.offset-x' }),
-    offset_y: ledger.apply(pressureOffset, y, { id: 'set.offset-y' }),
-  };
+  return ledger.apply(pressureAcross, { area, castings, centre: ledger.value('set.centre-x'), castings_offset }, { id: 'set.offset-x' });
 }

@@ -1,70 +1,71 @@
 import type { Traced } from '../../kernel/traced.ts';
-import { castingsAcross, castingsInDie, castingsOnPlaten, pressureOffset, runnerArea, runnerDistance } from '../../physics/pressure-centre.ts';
-import { workSetCentre } from '../die-set/centre.ts';
+import { castingsAcross, castingsInDie, feederBelow, onPlaten, pressureInDie, runnerArea, runnerDistance } from '../../physics/pressure-centre.ts';
+import { setAcross } from '../die-set/centre.ts';
 import { halfOf } from '../half.ts';
 import type { Ledger } from '../ledger.ts';
 import { isFedBelow } from './die/slides.ts';
 
 /** How far the pressure centre is off the middle of the platen. */
-export interface Offset {
+interface Offset {
   readonly offset_x: Traced<'mm'>;
   readonly offset_y: Traced<'mm'>;
 }
 
-/** Where the middle of the castings lies on the platen, and what lies below it. */
-export interface Lie {
-  readonly across: Traced<'mm'>;
-  readonly upright: Traced<'mm'>;
-  readonly feeder: {
-    readonly feeder_diameter: Traced<'mm'>;
-    readonly distance: Traced<'mm'>;
-    readonly runner_area: Traced<'cm2'>;
-    readonly runner_distance: Traced<'mm'>;
-  };
+/** The pressure centre by where castings, runner and biscuit lie, in a die that hangs as is best between the bars. */
+export function workPressureCentre(ledger: Ledger): Offset {
+  return { offset_x: across(ledger), offset_y: upright(ledger) };
 }
 
-/** The pressure centre by where castings, runner and biscuit lie, in a die that hangs as the tie bars allow. */
-export function workPressureCentre(ledger: Ledger): Offset {
+/** The shot axis stands in the middle across, and the die with its entry on it, as far as the bars leave it. */
+function across(ledger: Ledger): Traced<'mm'> {
+  const slides = { low: ledger.value('die.room-left'), room: ledger.value('die.room-width'), overhang: ledger.value('die.overhang-width') };
+  const offset = ledger.apply(castingsAcross, slides);
+  const castings = ledger.apply(
+    onPlaten,
+    { offset, bars: ledger.value('die.bars-width'), size: sizeOf(ledger, 'die.width', 'die.block-width') },
+    { id: 'clamp.castings-aside' },
+  );
+  if (ledger.given.set !== undefined) return setAcross(ledger, castings);
+  return ledger.put(castings.as('clamp.offset-x', 'castings of one part, runner and biscuit lie alike to both sides of the middle'));
+}
+
+/** Upright the die hangs so that its pressure centre comes as near the middle as the bars leave room. */
+function upright(ledger: Ledger): Traced<'mm'> {
   const central = ledger.text('machine.chamber') === 'hot';
   const distance = central
     ? ledger.assume('clamp.feeder-distance', 0, 'mm', { note: 'hot chamber: the sprue stands near the middle of the cavities', status: 'practice' })
     : ledger.put(halfOf('clamp.feeder-distance', 'biscuit at the lower edge of the least die block, castings in its middle', ledger.value('die.block-height')));
-  const lie: Lie = {
-    across: onPlaten(ledger, 'across'),
-    upright: onPlaten(ledger, 'upright'),
-    feeder: {
-      feeder_diameter: ledger.value('clamp.feeder-diameter'),
-      distance,
-      runner_area: ledger.apply(runnerArea, {
-        casting_area: ledger.value('part.projected-area'),
-        cavities: ledger.value('machine.cavities'),
-        share: ledger.value('clamp.runner-share'),
-      }),
-      runner_distance: ledger.apply(runnerDistance, { distance, field: ledger.value('die.field-height') }),
-    },
+  const size = sizeOf(ledger, 'die.breadth', 'die.block-height');
+  const castings_offset = castingsUpright(ledger, size);
+  const castings = ledger.value('part.projected-area');
+  const runner = {
+    runner_area: ledger.apply(runnerArea, { casting_area: castings, cavities: ledger.value('machine.cavities'), share: ledger.value('clamp.runner-share') }),
+    runner_distance: ledger.apply(runnerDistance, { distance, field: ledger.value('die.field-height') }),
   };
-  if (ledger.given.set !== undefined) return workSetCentre(ledger, lie);
-  const area = ledger.value('clamp.projected-area');
-  return {
-    offset_x: ledger.put(lie.across.as('clamp.offset-x', 'castings of one part, runner and biscuit lie alike to both sides of the middle')),
-    offset_y: ledger.apply(pressureOffset, { area, castings_offset: lie.upright, ...lie.feeder }),
-  };
+  const { set } = ledger.given;
+  const in_die = ledger.apply(pressureInDie, {
+    castings_offset,
+    feeder_diameter: ledger.value('clamp.feeder-diameter'),
+    distance,
+    area: ledger.value('clamp.projected-area'),
+    ...runner,
+    ...(set === undefined ? {} : { castings, centre: ledger.value('set.centre-y') }),
+  });
+  const bars = ledger.value('die.bars-height');
+  const offset = ledger.apply(onPlaten, { offset: in_die, bars, size }, { id: set === undefined ? 'clamp.feeder-offset' : 'set.offset-y' });
+  if (!central) ledger.apply(feederBelow, { distance, castings_offset, in_die, offset });
+  return offset;
 }
 
-/** Middle of the castings off the middle between the bars, along one axis. */
-function onPlaten(ledger: Ledger, axis: 'across' | 'upright'): Traced<'mm'> {
-  const across = axis === 'across';
-  const slides = across
-    ? { low: ledger.value('die.room-left'), room: ledger.value('die.room-width'), overhang: ledger.value('die.overhang-width') }
-    : { low: ledger.value('die.room-below'), room: ledger.value('die.room-height'), overhang: ledger.value('die.overhang-height') };
-  // A die that does not fit between the bars is cut down to them; where its castings would lie is a matter of the whole block.
-  const whole = ledger.value(across ? 'die.block-width' : 'die.block-height');
-  const between = ledger.value(across ? 'die.width' : 'die.breadth');
-  const size = between.value < whole.value ? whole : between;
-  const offset =
-    across || !isFedBelow(ledger)
-      ? ledger.apply(castingsAcross, slides, { id: across ? 'clamp.castings-across' : 'clamp.castings-in-die' })
-      : ledger.apply(castingsInDie, { size, field: ledger.value('die.field-height'), side: ledger.value('die.feeder-side'), ...slides });
-  const bars = ledger.value(across ? 'die.bars-width' : 'die.bars-height');
-  return ledger.apply(castingsOnPlaten, { offset, bars, size }, { id: across ? 'clamp.castings-aside' : 'clamp.castings-above' });
+/** Middle of the castings above the middle of the die. */
+function castingsUpright(ledger: Ledger, size: Traced<'mm'>): Traced<'mm'> {
+  const slides = { low: ledger.value('die.room-below'), room: ledger.value('die.room-height'), overhang: ledger.value('die.overhang-height') };
+  if (!isFedBelow(ledger)) return ledger.apply(castingsAcross, slides, { id: 'clamp.castings-in-die' });
+  return ledger.apply(castingsInDie, { size, field: ledger.value('die.field-height'), side: ledger.value('die.feeder-side'), ...slides });
+}
+
+/** A die that does not fit between the bars is cut down to them; where its castings would lie is a matter of the whole block. */
+function sizeOf(ledger: Ledger, between: 'die.width' | 'die.breadth', block: 'die.block-width' | 'die.block-height'): Traced<'mm'> {
+  const [cut, whole] = [ledger.value(between), ledger.value(block)];
+  return cut.value < whole.value ? whole : cut;
 }

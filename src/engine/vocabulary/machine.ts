@@ -1,4 +1,4 @@
-import { number, numberEach, text, textEach } from './define.ts';
+import { number, numberEach, rough, text, textEach } from './define.ts';
 
 /** The kind of machine, the machine chosen, the count of cavities and the clamp. */
 export const MACHINE_WORDS = {
@@ -89,9 +89,10 @@ export const MACHINE_WORDS = {
   'clamp.castings-across': number('mm', 'Middle of the castings, off the middle of the die across'),
   'clamp.castings-in-die': number('mm', 'Middle of the castings, above the middle of the die'),
   'clamp.castings-aside': number('mm', 'Middle of the castings, off the middle of the platen across'),
-  'clamp.castings-above': number('mm', 'Middle of the castings, above the middle of the platen'),
+  'clamp.pressure-in-die': number('mm', 'Pressure centre, above the middle of the die'),
+  'clamp.feeder-below': rough('mm', 'Biscuit below the middle of the platen', 0),
   'clamp.offset-x': number('mm', 'Pressure centre off the middle of the platen, across'),
-  'clamp.feeder-offset': number('mm', 'Pressure centre off the middle of the platen, upright'),
+  'clamp.feeder-offset': number('mm', 'Pressure centre above the middle of the platen'),
   'clamp.half-span-x': number('mm', 'Half the tie-bar centre distance, x'),
   'clamp.half-span-y': number('mm', 'Half the tie-bar centre distance, y'),
   'clamp.tie-bar-load': number('kN', 'Load of the most loaded tie bar'),

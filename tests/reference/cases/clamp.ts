@@ -188,17 +188,17 @@ export const cases: readonly Case[] = [
   },
   // Biscuit 50 cm2 (diameter 79.79 mm), 200 mm off, in 500 cm2: a tenth of the area pulls the centre by a tenth of 200 mm.
   {
-    formula: 'clamp.feeder-offset',
+    formula: 'clamp.pressure-in-die',
     inputs: { feeder_diameter: 79.788, distance: 200, area: 500 },
-    expected: 20,
+    expected: -20,
     tolerance: { relative: 1e-4 },
     from: 'derived, worked by hand: first moment of 50 cm2 in 500 cm2',
   },
   // Runner of 50 cm2, 100 mm below the castings, which lie 10 mm above the middle: 10 - (50 * 200 + 50 * 100) / 500.
   {
-    formula: 'clamp.feeder-offset',
+    formula: 'clamp.pressure-in-die',
     inputs: { feeder_diameter: 79.788, distance: 200, area: 500, castings_offset: 10, runner_area: 50, runner_distance: 100 },
-    expected: 20,
+    expected: -20,
     tolerance: { relative: 1e-4 },
     from: 'derived, worked by hand: first moments of 50 cm2 of biscuit and 50 cm2 of runner in 500 cm2, castings 10 mm above the middle',
   },
@@ -217,14 +217,14 @@ export const cases: readonly Case[] = [
     from: 'derived, worked by hand: 54 mm of slide at the left and 18 mm at the right inside the die',
   },
   {
-    formula: 'clamp.castings-on-platen',
+    formula: 'clamp.on-platen',
     inputs: { offset: 56.4, bars: 520, size: 510 },
     expected: 51.4,
     tolerance: { relative: 1e-12 },
     from: 'derived, worked by hand: a die with 5 mm to each bar hangs 5 mm lower',
   },
   {
-    formula: 'clamp.castings-on-platen',
+    formula: 'clamp.on-platen',
     inputs: { offset: -80, bars: 620, size: 500 },
     expected: -20,
     tolerance: { relative: 1e-12 },
@@ -243,5 +243,12 @@ export const cases: readonly Case[] = [
     expected: 165,
     tolerance: { relative: 1e-12 },
     from: 'derived, worked by hand: half way between 240 mm and the edge of the castings at 90 mm',
+  },
+  {
+    formula: 'clamp.feeder-below',
+    inputs: { distance: 240, castings_offset: 45, in_die: -15, offset: 0 },
+    expected: 180,
+    tolerance: { relative: 1e-12 },
+    from: 'derived, worked by hand: 195 mm below the middle of the die, which hangs 15 mm higher',
   },
 ];
