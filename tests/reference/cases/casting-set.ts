@@ -26,7 +26,7 @@ export const cases: readonly Case[] = [
   {
     formula: 'set.offset',
     inputs: { centre: -20, castings: 300, area: 400 },
-    expected: 15,
+    expected: -15,
     tolerance: EXACT,
     from: `${HAND}: on the other side as far`,
   },
