@@ -67,6 +67,19 @@ describe('metal', () => {
     });
   });
 
+  test('what is poured into a sleeve is where the plunger says it is, and what is solid at the end is the biscuit planned', () => {
+    holds((plan) => {
+      if (!has(plan, 'slow-shot.travel-filled') || !has(plan, 'intensification.biscuit-left')) return false;
+      const [length, filled] = [at(plan, 'machine.sleeve-length'), at(plan, 'slow-shot.travel-filled')];
+      expectNear(at(plan, 'intensification.biscuit-full'), length - filled, SHARE, 'metal before the plunger when the cavities are full');
+      expectNear(at(plan, 'intensification.biscuit-left'), at(plan, 'sleeve.biscuit-thickness'), SHARE, 'biscuit left');
+      expectNear(length - at(plan, 'slow-shot.travel-end'), at(plan, 'sleeve.biscuit-thickness'), SHARE, 'end of travel');
+      // The feeding of the castings is part of the way that the plunger follows.
+      expect(at(plan, 'intensification.follow-travel')).toBeGreaterThan(at(plan, 'intensification.feed-travel'));
+      return true;
+    }, 25);
+  });
+
   test('what is melted for a good part is the part, what goes back and what is lost', () => {
     holds((plan) => {
       if (!has(plan, 'metal.melted-per-part')) return false;

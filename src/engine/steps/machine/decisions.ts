@@ -3,7 +3,7 @@ import { Traced } from '../../../kernel/traced.ts';
 import type { Ledger } from '../../ledger.ts';
 import type { Decision } from '../../plan.ts';
 import type { Tried } from './evaluate.ts';
-import { type Ranking, rankedOf } from './rank.ts';
+import { rankedOf } from './rank.ts';
 import { nearest, rejectedMachines } from './rejected.ts';
 import type { Search } from './search.ts';
 
@@ -128,7 +128,8 @@ function whyNot({ rulebook }: Ledger, plungers: readonly Tried[]): string {
 }
 
 /** The best of each count of cavities that was looked at: machine, plunger, what a good part costs, or why there is none. */
-function fileCounts(ledger: Ledger, { tried, chosen, ranking }: Search): void {
+function fileCounts(ledger: Ledger, found: Search): void {
+  const { tried, chosen, ranking } = found;
   if (!ranking.byCost) return;
   for (const cavities of [...new Set(tried.map(({ candidate }) => candidate.cavities))].sort((a, b) => a - b)) {
     const item = String(cavities);
@@ -137,7 +138,7 @@ function fileCounts(ledger: Ledger, { tried, chosen, ranking }: Search): void {
     const rank = (one: Tried): number => ranking.of(rankedOf(one));
     const [best] = [...done].sort((a, b) => rank(a) - rank(b));
     const shown = chosen.candidate.cavities === cavities && done.includes(chosen) ? chosen : best;
-    ledger.setText('machine.count-outcome', outcomeOf(here, shown, chosen, ranking), { item });
+    ledger.setText('machine.count-outcome', outcomeOf(here, shown, found), { item });
     if (shown?.cost === undefined) continue;
     const { machine, plunger } = shown.candidate;
     ledger.setText('machine.count-model', machine.id, { item });
@@ -151,9 +152,9 @@ function fileCounts(ledger: Ledger, { tried, chosen, ranking }: Search): void {
   }
 }
 
-function outcomeOf(here: readonly Tried[], shown: Tried | undefined, chosen: Tried, ranking: Ranking): string {
-  if (shown === chosen) return 'planned';
-  if (shown !== undefined) return whyNotTaken(shown, chosen, ranking);
+function outcomeOf(here: readonly Tried[], shown: Tried | undefined, found: Search): string {
+  if (shown === found.chosen) return 'planned';
+  if (shown !== undefined) return whyNotTaken(shown, found);
   const floors = here.filter(({ floor }) => floor !== undefined);
   if (floors.length > 0) return 'left before it was worked out to the end: dearer, or what it breaks weighs more';
   const last = here[here.length - 1];
@@ -161,9 +162,10 @@ function outcomeOf(here: readonly Tried[], shown: Tried | undefined, chosen: Tri
 }
 
 /** A cheaper one can lose by the weight of its warnings, however few they are; one that ranks the same, by its reserve. */
-function whyNotTaken(shown: Tried, chosen: Tried, ranking: Ranking): string {
+function whyNotTaken(shown: Tried, { chosen, cheapest, ranking }: Search): string {
   const broken = shown.waived.map(({ message }) => message).join('; ');
-  if (ranking.of(rankedOf(shown)) <= ranking.of(rankedOf(chosen)) * ranking.alike) return 'costs the same, with what it breaks, and has less in reserve';
+  const same = ranking.of(rankedOf(shown)) <= ranking.of(rankedOf(cheapest)) * ranking.alike && shown.waived.length <= cheapest.waived.length;
+  if (same) return broken === '' ? 'costs the same and has less in reserve' : `ranks the same, with what it breaks, and has less in reserve: ${broken}`;
   if ((shown.cost ?? 0) < (chosen.cost ?? 0)) return `cheaper, but what it breaks weighs more: ${broken}`;
   return shown.waived.length > chosen.waived.length ? broken : 'dearer';
 }
