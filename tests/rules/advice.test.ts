@@ -16,7 +16,7 @@ describe('advice that can be followed', () => {
     expect(fixOf('die/overhang-upright')).toMatch(/turn the part .* if the bars, \{across\} apart/);
   });
 
-  test('a longer fill time is not the gate’s to take in a shot that other castings share', () => {
+  test('a longer fill time is not for a gate of a shot that other castings share', () => {
     for (const id of ['gate/line-full', 'gate/width']) expect(fixOf(id)).toContain('unless another casting of the shot asks for the short one');
   });
 });
