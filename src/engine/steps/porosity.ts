@@ -98,7 +98,7 @@ function planned(ledger: Ledger): void {
 
 /** At least the share of the wall that is solid when a gate, frozen like a still wall, shuts; at best a gate kept hot by the flow. */
 function shrinkage(ledger: Ledger): void {
-  const sections = { gate_thickness: ledger.value('gate.thickness'), wall: ledger.value('part.wall-nominal') };
+  const sections = { gate_thickness: ledger.value('gate.thickness'), wall: ledger.maybe('intensification.gate-wall') ?? ledger.value('part.wall-nominal') };
   const lead = ledger.apply(freezingLead, {
     least: ledger.value('intensification.reference-least'),
     greatest: ledger.value('intensification.reference-greatest'),

@@ -208,7 +208,7 @@ export const DIE_LINES: readonly Line[] = [
       { id: 'ejection.stroke', label: 'stroke' },
       { id: 'ejection.return' },
     ],
-    note: 'by the deepest cores, on bosses, rims and rib crossings, one below each overflow, none on a sealing or visible face',
+    note: 'by the deepest cores, on bosses, rims and rib crossings, and below overflows, none on a sealing or visible face',
   },
   {
     title: 'Life',

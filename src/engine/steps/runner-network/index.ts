@@ -92,7 +92,7 @@ function show(ledger: Ledger): readonly Block[] {
       'Runs, from the feeder to the gate',
       ['Run', 'Number', 'Feeds', 'Area', 'At its end', 'Depth', 'Width', 'Length', 'Speed', 'Volume of all', 'Projected area of all'],
       runsOf(ledger).map((run) => [
-        ledger.values.get(`runner.segment-length[${run}]`)?.value === 0 ? `${run} (split at the foot of the sprue)` : run,
+        nameOf(ledger, run),
         column('runner.segment-count', run),
         textCell(ledger, 'runner.segment-feeds', run),
         ...['area', 'end', 'depth', 'width', 'length', 'speed', 'volume', 'projected'].map((what) => column(`runner.segment-${what}`, run)),
@@ -174,4 +174,10 @@ function fileLag(ledger: Ledger): void {
 /** Runs from the feeder down: filed from the gate up, so the other way round. */
 function runsOf(ledger: Ledger): string[] {
   return [...ledger.items('runner.segment-area')].reverse();
+}
+
+/** A run of no length is told why: the sprue of a hot chamber splits at its foot, and a fan may take a short run whole. */
+function nameOf(ledger: Ledger, run: string): string {
+  if (ledger.values.get(`runner.segment-length[${run}]`)?.value !== 0) return run;
+  return `${run} (${ledger.texts.get('machine.chamber') === 'hot' ? 'split at the foot of the sprue' : 'taken up by the fan'})`;
 }
