@@ -127,8 +127,22 @@ function parts(ledger: Ledger, heats: boolean): Block[] {
   return [
     ...tableBlock(
       heats ? 'Lines that heat the die' : 'Lines by the parts of the die',
-      ['', 'Share', 'Heat rate', 'Length needed', 'Lines worth', 'Lines laid', 'Pitch', 'Conductance', ...(heats ? [] : ['Coolant', 'Holds a cycle of'])],
+      [
+        '',
+        'Share',
+        'Heat rate',
+        'Length in a full row',
+        'Lines of a row',
+        'Lines laid',
+        'Pitch',
+        'Conductance',
+        ...(heats ? [] : ['Coolant', 'Holds a cycle of']),
+      ],
       rows,
+    ),
+    ...valuesBlock(
+      ledger,
+      items.flatMap((item) => (['cooling.laid-shape-factor', 'cooling.laid-conductance'] as const).map((id) => [id, item] as const)),
     ),
     textBlock(
       'Whole lines are spread over the field. Fewer than a full row, each takes more than one of a row, to the mean of a face that takes the same heat everywhere. ',

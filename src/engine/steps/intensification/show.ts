@@ -11,13 +11,13 @@ export function show(ledger: Ledger): readonly Block[] {
     ...(held
       ? [
           textBlock(
-            'The fill phase by itself presses harder than the class of the part asks for, and set lower it would no longer drive the gates. Nothing is left for an intensifier to add; the die is locked, and its plates are reckoned, for the pressure of the fill phase. ',
+            'The fill phase by itself presses harder than the class of the part asks for, and set lower it would no longer drive the gates. Nothing is left for an intensifier to add; the die is locked, and its plates are reckoned, for the pressure of the fill phase.',
           ),
         ]
       : []),
     textBlock(
       cold
-        ? 'When the cavity is full the machine raises the metal pressure. It reaches the casting only while gate, runner and the core of the biscuit are liquid, so it must stand before the gate is frozen. The freezing time is a published range for one gate carried over by the square of the thickness; the heat solution of the gate stands in the section on solidification.'
+        ? `${held ? 'Pressure' : 'When the cavity is full the machine raises the metal pressure. It'} reaches the casting only while gate, runner and the core of the biscuit are liquid, so it must stand before the gate is frozen. The freezing time is a published range for one gate carried over by the square of the thickness; the heat solution of the gate stands in the section on solidification.`
         : 'A hot chamber has no intensifier: the static pressure of the fill phase presses after, through nozzle, sprue and gate, until the gate is frozen. It makes gas pores smaller and feeds the shrinkage that falls in that time; what freezes later is fed by nothing. How long the gate stays open is in the section on solidification, by the heat solution.',
     ),
     ...valuesBlock(ledger, [
