@@ -45,7 +45,7 @@ export function shown(situation: Situation): Set<string> {
   text('quality.use', situation.use ?? 'general');
   const from = { note: 'given by the test', status: 'practice' } as const;
   ledger.put(Traced.assumption('clamp.use', situation.clampUse ?? 75, '%', from));
-  ledger.put(Traced.assumption('clamp.pressure-reached', situation.pressure ?? 20, 'MPa', from));
+  ledger.put(Traced.assumption('intensification.standing-pressure', situation.pressure ?? 20, 'MPa', from));
   ledger.put(Traced.assumption('parting.core-pulls', situation.pulls ?? 0, '1', from));
   ledger.put(Traced.assumption('parting.inserts', situation.inserts ?? 0, '1', from));
   if (situation.lead !== undefined) ledger.put(Traced.assumption('alloy.lead-greatest', situation.lead, '%', from));
