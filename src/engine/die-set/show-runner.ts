@@ -1,6 +1,7 @@
 import type { Ledger } from '../ledger.ts';
 import { cell, type Step, tableBlock, textBlock, textCell, valuesBlock } from '../step.ts';
 import { feederOf } from '../steps/feeder-of.ts';
+import type { ValueId } from '../vocabulary/index.ts';
 
 /** Runs to castings of several parts, which differ. */
 export const runnerSection: Pick<Step, 'id' | 'title' | 'show'> = {
@@ -25,8 +26,7 @@ export const runnerSection: Pick<Step, 'id' | 'title' | 'show'> = {
         ]),
       ),
       ...valuesBlock(ledger, [
-        'runner.approach',
-        'runner.half-field',
+        ...wayIds(ledger),
         'runner.branch-loss',
         'set.branches',
         'runner.main-area',
@@ -38,6 +38,13 @@ export const runnerSection: Pick<Step, 'id' | 'title' | 'show'> = {
     ];
   },
 };
+
+/** What the length of the main run is made of, where it has one. */
+function wayIds(ledger: Ledger): ValueId[] {
+  const half = ledger.maybe('runner.half-field');
+  if (half === undefined) return [];
+  return half.value > 0 ? ['runner.approach', 'runner.half-field', 'runner.way-round'] : ['runner.approach'];
+}
 
 /** Where the main run ends: one row is met at its edge, several in their middle. */
 function mainWay(ledger: Ledger): string {

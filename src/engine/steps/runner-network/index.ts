@@ -116,9 +116,7 @@ function show(ledger: Ledger): readonly Block[] {
       'runner.main-ratio-greatest',
       'runner.network-area',
       'runner.network-volume',
-      'runner.approach',
-      'runner.half-field',
-      'runner.way-round',
+      ...(ledger.texts.get('machine.chamber') === 'hot' ? [] : (['runner.approach', 'runner.half-field', 'runner.way-round'] as const)),
       ...(isAsPlanned(ledger) ? [] : (['runner.total-volume', 'runner.network-ratio'] as const)),
       ...(fan ? (['runner.fan-length', 'runner.fan-angle'] as const) : (['runner.end-share', 'runner.flow-angle'] as const)),
       'gate.each-area',
@@ -162,7 +160,8 @@ function fileLag(ledger: Ledger): void {
   const spreads = ways.map((item) => {
     const columns = item.endsWith('columns');
     const edge = item.startsWith('cavity run') ? { edge: ledger.value('runner.at-edge') } : {};
-    const row = { side: ledger.value(columns ? 'part.side-a' : 'part.side-b'), steel: ledger.value('die.steel-around') };
+    const steel = ledger.maybe(columns ? 'runner.steel-columns' : 'runner.steel-rows') ?? ledger.value('die.steel-around');
+    const row = { side: ledger.value(columns ? 'part.side-a' : 'part.side-b'), steel };
     const shared = { cavities: ledger.value('runner.segment-group', item), branches: ledger.value('runner.way-branches', item) };
     return ledger.apply(waySpread, { ...row, ...shared, ...edge }, { item });
   });

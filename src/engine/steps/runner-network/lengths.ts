@@ -34,28 +34,32 @@ export function workLengths(ledger: Ledger, { parting, cavityRun, nodes }: Runs)
     return;
   }
   const to = ledger.text('die.runner-way') as RunnerWay;
+  const gaps = { columns: between(ledger, 'columns'), rows: between(ledger, 'rows') };
   if (to === 'from the sprue') put(MAIN_RUN, { distance: way, taken: way });
   else if (to === 'below') put(MAIN_RUN, { distance: way, taken: ledger.value('die.steel-around') });
-  else put(MAIN_RUN, { distance: way, added: wayUp(ledger, to) });
+  else put(MAIN_RUN, { distance: way, added: wayUp(ledger, to, gaps) });
   for (const [level, node] of nodes.entries()) {
     const run = parting[level + 1] ?? cavityRun;
-    const [distance, added] = waysOf(ledger, node, { above: parting[level] as string, run, end: run === cavityRun ? endOf(ledger, to) : undefined });
+    const [distance, added] = waysOf(ledger, node, { above: parting[level] as string, run, gaps, end: run === cavityRun ? endOf(ledger, to) : undefined });
     put(run, { distance, ...(added === undefined ? {} : { added }), ...(run === cavityRun ? taken : {}) });
   }
 }
 
 /** From the lower edge of the castings to the middle of the field, and round the castings that stand there. */
-function wayUp(ledger: Ledger, to: RunnerWay): Traced<'mm'> {
-  const half = ledger.apply(halfField, { side: ledger.value('part.side-b'), steel: between(ledger, 'rows'), rows: ledger.value('die.rows') });
+function wayUp(ledger: Ledger, to: RunnerWay, gaps: Gaps): Traced<'mm'> {
+  const half = ledger.apply(halfField, { side: ledger.value('part.side-b'), steel: gaps.rows, rows: ledger.value('die.rows') });
   if (to !== 'round') return half;
   const round = ledger.apply(wayRound, {
     side: ledger.value('part.side-a'),
-    steel: between(ledger, 'columns'),
+    steel: gaps.columns,
     off: ledger.value('runner.way-off'),
     turns: ledger.value('runner.way-turns'),
   });
   return ledger.put(sumOf('runner.way-up', 'Way of the main runner past the lower castings', 'mm', [half, round]));
 }
+
+/** Steel and slides between two columns and between two rows. */
+type Gaps = Readonly<Record<Split['along'], Traced<'mm'>>>;
 
 /** Steel between two columns or rows, with the slides that stand there. */
 function between(ledger: Ledger, way: Split['along']): Traced<'mm'> {
@@ -76,10 +80,10 @@ function endOf(ledger: Ledger, to: RunnerWay): 'edge' | Traced<'mm'> {
 function waysOf(
   ledger: Ledger,
   node: Node,
-  { above, run, end }: { readonly above: string; readonly run: string; readonly end: 'edge' | Traced<'mm'> | undefined },
+  { above, run, gaps, end }: { readonly above: string; readonly run: string; readonly gaps: Gaps; readonly end: 'edge' | Traced<'mm'> | undefined },
 ): [Traced<'mm'>, Traced<'mm'>?] {
   const wholeOf = (way: Split['along']) => ledger.value(way === 'columns' ? 'die.columns' : 'die.rows');
-  const rowOf = (way: Split['along']) => ({ side: ledger.value(way === 'columns' ? 'part.side-a' : 'part.side-b'), steel: between(ledger, way) });
+  const rowOf = (way: Split['along']) => ({ side: ledger.value(way === 'columns' ? 'part.side-a' : 'part.side-b'), steel: gaps[way] });
   const edge =
     end === 'edge'
       ? { edge: ledger.put(Traced.choice('runner.at-edge', 1, '1', { note: 'the last run ends at the edge of its cavity', status: 'derived' })) }
