@@ -30,6 +30,7 @@ const DIFFERENCES: readonly (readonly [RegExp, string])[] = [
   [/^porosity\.unfed-(low|high)$/, 'what is left of the shrinkage after the share that is fed'],
   [/^cooling\.share\[/, 'heat that the lines have to take: what is left of it after spray and surroundings'],
   [/^heat\.missing$/, 'heat that is given off less heat that is taken away'],
+  [/^(clamp\.(castings-in-die|pressure-in-die|feeder-offset)|set\.offset-y)$/, 'castings above the middle less the pull of runner and biscuit below it'],
   [/^die\.overhang-/, 'size of the die less what the machine or the steel around the cavity takes'],
   [/^machine\.(reserve-\w+|margin)$/, 'what a machine has in reserve: what there is less what is needed'],
 ];
