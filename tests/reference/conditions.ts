@@ -57,6 +57,20 @@ export const HOLDS_AND_BREAKS: Readonly<Record<string, Points>> = {
   'a use share of 100 % or less': atMost('use_share', 100),
   'a reject share below 100 %': below('reject_share', 100),
   'some parts are good': below('reject_share', 100),
+  'no more room at one end than at both': {
+    holds: [
+      { low: 60, room: 60 },
+      { low: 0, room: 60 },
+    ],
+    breaks: [{ low: 60.001, room: 60 }],
+  },
+  'no more room at one side than at both': {
+    holds: [
+      { low: 60, room: 60 },
+      { low: 0, room: 60 },
+    ],
+    breaks: [{ low: 60.001, room: 60 }],
+  },
   'a clamp factor of 1 or more': atLeast('factor', 1),
   'a lock angle below 90 degrees': below('lock_angle', 90),
   // A quarter and three quarters of the half span are the whole kernel; the sign of an offset does not matter.
