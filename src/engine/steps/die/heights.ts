@@ -32,6 +32,8 @@ export function workBelow(ledger: Ledger): void {
 
 /** The plate behind the inserts, as thick as the force on their backs usually asks for. */
 export function workPlate(ledger: Ledger): void {
+  // Heat balance and ejection both ask for it; what could not be looked up the first time is not there the second.
+  if (ledger.values.has('die.back-force')) return;
   const force = ledger.apply(backForce, {
     pressure: ledger.maybe('intensification.standing-pressure') ?? ledger.value('clamp.sizing-pressure'),
     area: ledger.value('part.projected-area'),
