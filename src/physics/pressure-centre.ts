@@ -1,5 +1,16 @@
 import { defineFormula } from '../kernel/formula.ts';
 
+/** What slides take at the ends of the die along an axis; the low end is at the left or below. */
+const SLIDES = {
+  low: { symbol: 'r_1', unit: 'mm', meaning: 'room of the slides at the low end', range: [0, 1500], domain: 'not-negative', default: 0 },
+  room: { symbol: 'r', unit: 'mm', meaning: 'room of the slides at both ends', range: [0, 3000], domain: 'not-negative', default: 0 },
+  overhang: { symbol: 'o', unit: 'mm', meaning: 'of that, what hangs out of the die', range: [0, 3000], domain: 'not-negative', default: 0 },
+} as const;
+const PART_OF_BOTH = {
+  text: 'no more room at one end than at both',
+  holds: (x: { readonly low: number; readonly room: number }) => x.low <= x.room + 1e-9,
+};
+
 /** Middle of the castings in the die, from the middle of the die face towards its high end: to the right, or up. */
 export const castingsInDie = defineFormula({
   id: 'clamp.castings-in-die',
@@ -9,13 +20,11 @@ export const castingsInDie = defineFormula({
     size: { symbol: 'W', unit: 'mm', meaning: 'die along this axis', range: [100, 4000] },
     field: { symbol: 'B', unit: 'mm', meaning: 'field of the castings', range: [5, 3500] },
     side: { symbol: 's', unit: 'mm', meaning: 'steel at the low end, with what feeds there', range: [10, 1500] },
-    low: { symbol: 'r_1', unit: 'mm', meaning: 'room of the slides at the low end', range: [0, 1500], domain: 'not-negative', default: 0 },
-    room: { symbol: 'r', unit: 'mm', meaning: 'room of the slides at both ends', range: [0, 3000], domain: 'not-negative', default: 0 },
-    overhang: { symbol: 'o', unit: 'mm', meaning: 'of that, what hangs out of the die', range: [0, 3000], domain: 'not-negative', default: 0 },
+    ...SLIDES,
   },
   unit: 'mm',
   equation: 's + B / 2 - W / 2 + (r > 0 ? r_1 * (1 - o / r) : 0)',
-  requires: [{ text: 'no more room at one end than at both', holds: (x) => x.low <= x.room + 1e-9 }],
+  requires: [PART_OF_BOTH],
   outside: 'extrapolate',
   source: [],
   status: 'derived',
@@ -29,13 +38,11 @@ export const castingsAcross = defineFormula({
   title: 'Middle of the castings across, off the middle of the die',
   symbol: 'x_d',
   inputs: {
-    low: { symbol: 'r_1', unit: 'mm', meaning: 'room of the slides at the left', range: [0, 1500], domain: 'not-negative', default: 0 },
-    room: { symbol: 'r', unit: 'mm', meaning: 'room of the slides at both sides', range: [0, 3000], domain: 'not-negative', default: 0 },
-    overhang: { symbol: 'o', unit: 'mm', meaning: 'of that, what hangs out of the die', range: [0, 3000], domain: 'not-negative', default: 0 },
+    ...SLIDES,
   },
   unit: 'mm',
   equation: 'r > 0 ? (r_1 - r / 2) * (1 - o / r) : 0',
-  requires: [{ text: 'no more room at one side than at both', holds: (x) => x.low <= x.room + 1e-9 }],
+  requires: [PART_OF_BOTH],
   outside: 'extrapolate',
   source: [],
   status: 'derived',

@@ -64,13 +64,6 @@ export const HOLDS_AND_BREAKS: Readonly<Record<string, Points>> = {
     ],
     breaks: [{ low: 60.001, room: 60 }],
   },
-  'no more room at one side than at both': {
-    holds: [
-      { low: 60, room: 60 },
-      { low: 0, room: 60 },
-    ],
-    breaks: [{ low: 60.001, room: 60 }],
-  },
   'a clamp factor of 1 or more': atLeast('factor', 1),
   'a lock angle below 90 degrees': below('lock_angle', 90),
   // A quarter and three quarters of the half span are the whole kernel; the sign of an offset does not matter.

@@ -91,6 +91,22 @@ describe('limits, each with the number that helps', () => {
     expect(findingsOf(pinnedTo({ 'intensification.hold': '0.5 s' })).get('intensification/hold')?.fix).toContain('3.0 s');
     expect(findingsOf(pinnedTo({})).has('intensification/hold')).toBe(false);
   });
+  test('lock and plates go by the fill phase just where a limit says that it cannot be set lower', () => {
+    const kinds = new Set<string>();
+    const small: SmallPart = { ...LID, pinned: { 'machine.plunger': '70 mm' } };
+    for (const ledger of [pinnedTo({}), pinnedTo({ 'clamp.pressure': '110 MPa' }), workTo('intensification', LID), workTo('intensification', small)]) {
+      const findings = findingsOf(ledger);
+      const at = (id: string): number => figure(ledger, id);
+      const held = findings.has('intensification/fill-pressure-held');
+      if (findings.has('intensification/fill-pressure-lock')) continue;
+      kinds.add(held ? 'held' : findings.has('intensification/fill-pressure') ? 'to be lowered' : 'as planned');
+      expect(at('intensification.standing-pressure')).toBe(at(held ? 'intensification.fill-pressure' : 'clamp.sizing-pressure'));
+      expect(at('intensification.standing-force')).toBe(at(held ? 'intensification.static-force' : 'clamp.locking-force'));
+      expect(at('intensification.standing-load') / at('clamp.tie-bar-load')).toBeCloseTo(at('intensification.standing-force') / at('clamp.locking-force'), 9);
+      expect(ledger.values.has('intensification.hydraulic-pressure')).toBe(!held);
+    }
+    expect([...kinds].sort()).toEqual(['as planned', 'held', 'to be lowered']);
+  });
   test('a fill phase that presses harder than planned is a matter of the lock', () => {
     const ledger = pinnedTo({});
     const [static_, planned] = [figure(ledger, 'intensification.fill-pressure'), figure(ledger, 'clamp.pressure-reached')];

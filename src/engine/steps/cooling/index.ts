@@ -9,7 +9,7 @@ import { fileLayout, fileReach, fileSurface, type LinePlace } from './layout.ts'
 import { fileCycle, fileLines, fileShares } from './parts.ts';
 import { filePump, fileRunning, fileTemperature } from './running.ts';
 import { show } from './show.ts';
-import { coldestOf, fileMedia, noteNoUnit, unitFits, unitsInOrder } from './unit.ts';
+import { endOf, fileMedia, noteNoUnit, unitFits, unitsInOrder } from './unit.ts';
 
 /**
  * Cooling of the die: the coolant, the lines of both halves and the slides, the flow in them, how warm the coolant runs,
@@ -60,9 +60,10 @@ function withUnits(ledger: Ledger, units: readonly CoolingSpec[]): Ledger {
     const fork = tried(unit);
     if (unitFits(fork, unit) && !isShort(fork)) return fork;
   }
-  const coldest = tried(coldestOf(units));
-  const nearest = units.find(({ id }) => id === coldest.texts.get('cooling.unit'));
-  return nearest === undefined || nearest === coldestOf(units) ? coldest : tried(nearest);
+  const coldest = endOf(units, 'coldest');
+  const fork = tried(coldest);
+  const nearest = units.find(({ id }) => id === fork.texts.get('cooling.unit'));
+  return nearest === undefined || nearest === coldest ? fork : tried(nearest);
 }
 
 /** Flow, lines and temperatures with the coolant as cold as the unit gives it. */

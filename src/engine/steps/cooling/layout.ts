@@ -4,7 +4,7 @@ import { closestPitch, lineField, linePitch, linesThatFit } from '../../../physi
 import { laidLength, surfaceTemperature, totalConductance } from '../../../physics/cooling/plan.ts';
 import { surfaceExcess } from '../../../physics/die-surface.ts';
 import type { Ledger } from '../../ledger.ts';
-import { endOf } from './unit.ts';
+import { endOf, unitsFor } from './unit.ts';
 
 /** Mean temperature of the die surface over the cycle. It lies above the one before the shot by what the pulses of heat make. */
 export function fileSurface(ledger: Ledger): void {
@@ -73,7 +73,7 @@ function field(ledger: Ledger, depth: Traced<'mm'>): readonly [Traced<'mm'>, Tra
  * lines: then the lines would have to be hotter than water can be.
  */
 export function fileReach(ledger: Ledger): void {
-  const unit = endOf(ledger, 'water', 'hottest');
+  const unit = endOf(unitsFor(ledger, 'water'), 'hottest');
   const hottest =
     unit === undefined
       ? ledger.look('cooling/medium', 'greatest', { medium: 'water' }, 'cooling.water-greatest')

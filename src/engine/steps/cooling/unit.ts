@@ -25,12 +25,6 @@ export function unitsFor(ledger: Ledger, medium: string): readonly CoolingSpec[]
   return (ledger.plant.cooling ?? []).filter((unit) => (unit.medium === 'oil') === (medium === 'oil'));
 }
 
-/** The unit that gives the coldest, or the hottest, of a coolant; undefined where the plant lists none. */
-export function endOf(ledger: Ledger, medium: string, end: 'coldest' | 'hottest'): CoolingSpec | undefined {
-  const sign = end === 'coldest' ? 1 : -1;
-  return [...unitsFor(ledger, medium)].sort((a, b) => sign * (a[end].value - b[end].value) || b.flow.value - a.flow.value)[0];
-}
-
 /** Units for the coolant, the simplest and smallest first. */
 function inOrder(ledger: Ledger): readonly CoolingSpec[] {
   // Open water does without hoses and seals for pressure, so it goes first where it is hot enough.
@@ -48,9 +42,10 @@ export function unitsInOrder(ledger: Ledger): readonly CoolingSpec[] {
   return named === undefined ? units : [named];
 }
 
-/** The unit that gives the coldest coolant; undefined where there is none. */
-export function coldestOf(units: readonly CoolingSpec[]): CoolingSpec | undefined {
-  return [...units].sort((a, b) => a.coldest.value - b.coldest.value || b.flow.value - a.flow.value)[0];
+/** The unit that gives the coldest, or the hottest, coolant; undefined where there is none. */
+export function endOf(units: readonly CoolingSpec[], end: 'coldest' | 'hottest'): CoolingSpec | undefined {
+  const sign = end === 'coldest' ? 1 : -1;
+  return [...units].sort((a, b) => sign * (a[end].value - b[end].value) || b.flow.value - a.flow.value)[0];
 }
 
 /** Whether the unit runs the lines that were laid out for it. */
