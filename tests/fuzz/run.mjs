@@ -9,7 +9,9 @@ if (!/^\d+$/.test(runs) || !/^-?\d+$/.test(seed)) {
 }
 process.stdout.write(`fuzz: ${runs} runs, seed ${seed}\n`);
 const root = fileURLToPath(new URL('../..', import.meta.url));
-const { status } = spawnSync(process.execPath, ['node_modules/vitest/vitest.mjs', 'run', '--config', '.build/vitest.config.ts', 'tests/fuzz/fuzz.test.ts'], {
+// Each property is told as it ends: a long run that is interrupted has shown something.
+const vitest = ['node_modules/vitest/vitest.mjs', 'run', '--config', '.build/vitest.config.ts', '--reporter=verbose', 'tests/fuzz/fuzz.test.ts'];
+const { status } = spawnSync(process.execPath, vitest, {
   cwd: root,
   stdio: 'inherit',
   env: { ...process.env, DIEWRIGHT_FUZZ_RUNS: runs, DIEWRIGHT_FUZZ_SEED: seed },
