@@ -35,10 +35,8 @@ export function stalePlan(source: SourceText, differences: readonly Difference[]
 export function staleText(source: SourceText, before: string, after: string, refresh: string): Diagnostic | undefined {
   if (before === after) return undefined;
   const [old, fresh] = [before.split('\n'), after.split('\n')];
-  const first = Math.max(
-    0,
-    old.findIndex((line, i) => line !== fresh[i]),
-  );
+  const differing = old.findIndex((line, i) => line !== fresh[i]);
+  const first = differing < 0 ? old.length : differing;
   const left = new Map<string, number>();
   for (const line of fresh) left.set(line, (left.get(line) ?? 0) + 1);
   const changed = old.filter((line) => {
