@@ -1,5 +1,7 @@
-// Writes plan.md with its figures and plan.json beside every example part, the plans of the example of a repository of parts, and what
-// other commands say of examples (tests/golden/commands): npm run examples (after npm run build).
+// Writes plan.md with its figures and plan.json beside every example part, the plans of the example of a repository of parts, what
+// other commands say of examples (tests/golden/commands) and what changes of them do (tests/golden/changes): npm run examples (after
+// npm run build).
+import { spawnSync } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import cli from '../dist/cli.cjs';
@@ -39,6 +41,11 @@ for (const [name, args] of Object.entries(JSON.parse(readFileSync(`${written}/li
   writeFileSync(join(written, name), out.join(''));
   console.log(`${name}: written, exit ${code}`);
 }
+
+// What is written and what is held against it later come from the same lines of TypeScript, so the tests write it.
+const vitest = ['node_modules/vitest/vitest.mjs', 'run', '--config', '.build/vitest.config.ts', 'tests/golden/changes.test.ts'];
+const { status } = spawnSync(process.execPath, vitest, { stdio: 'inherit', env: { ...process.env, DIEWRIGHT_WRITE_CHANGES: '1' } });
+if (status !== 0) process.exitCode = 1;
 
 async function plan(title, file, formats) {
   const status = await cli.main(['plan', file, ...formats, '--fail-on', 'never', '--quiet']);
