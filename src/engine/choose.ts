@@ -143,6 +143,8 @@ function wordsOf(table: Choice): string[] {
   return [...new Set(table.rows.map((row) => row.choose))];
 }
 
+/** None of a verdict: what figures say is not the engineer's to set. */
 function pinOf(ledger: Ledger, id: string, item: string | undefined) {
+  if (ledger.rulebook.choices[id]?.verdict === true) return undefined;
   return ledger.part.pinned.get(fullId(id, item)) ?? ledger.part.pinned.get(id);
 }

@@ -151,6 +151,17 @@ function changesOf({ rulebook, alloy }: Case): Pick<Plan, 'changes'> {
 function reportUnusedPins(ledger: Ledger): void {
   for (const pin of ledger.part.pinned.values()) {
     if (ledger.usedPins.has(pin.id)) continue;
+    const table = ledger.rulebook.choices[pin.id.replace(/\[.*\]$/s, '')];
+    if (table?.verdict === true) {
+      ledger.findings.push({
+        code: 'pin/verdict',
+        severity: 'error',
+        message: `pinned ${pin.id} is a verdict on figures, "${table.title}", and cannot be set`,
+        at: pin.at,
+        fix: `remove the pin, or pin a figure that it hangs on; see "diewright explain ${table.id}"`,
+      });
+      continue;
+    }
     const known = wordOf(pin.id) !== undefined || pin.id in ledger.rulebook.choices;
     ledger.findings.push(
       known

@@ -195,10 +195,10 @@ export const sealingCost = defineFormula({
   symbol: 'c_i',
   inputs: {
     price: { symbol: 'P_i', unit: '1', meaning: 'money for impregnating one casting', range: [0, 1e7], domain: 'not-negative' },
-    leaking: { symbol: 'p_l', unit: '%', meaning: 'castings that leak after machining', range: [0, 100], domain: 'not-negative' },
+    leaking: { symbol: 'p_i', unit: '%', meaning: 'castings impregnated: those that leak after machining, or all', range: [0, 100], domain: 'not-negative' },
   },
   unit: '1',
-  equation: 'P_i * p_l / 100',
+  equation: 'P_i * p_i / 100',
   outside: 'extrapolate',
   source: ['GODFREY-WING-COST'],
   status: 'derived',
@@ -206,7 +206,7 @@ export const sealingCost = defineFormula({
   compute: ({ price, leaking }) => (price * leaking) / 100,
 });
 
-/** Castings that leak in spite of it are lost with all that was spent on them. */
+/** Castings that leak in spite of it, or all that leak where none is impregnated, are lost with all that was spent on them. */
 export const leakersCost = defineFormula({
   id: 'cost.leakers',
   title: 'Cost of castings that still leak',
@@ -214,7 +214,13 @@ export const leakersCost = defineFormula({
   inputs: {
     spent: { symbol: 'c', unit: '1', meaning: 'money spent on a casting so far', range: [0, 1e8], domain: 'not-negative' },
     leaking: { symbol: 'p_l', unit: '%', meaning: 'castings that leak after machining', range: [0, 50], domain: 'not-negative' },
-    still: { symbol: 'p_s', unit: '%', meaning: 'impregnated castings that still leak', range: [0, 100], domain: 'not-negative' },
+    still: {
+      symbol: 'p_s',
+      unit: '%',
+      meaning: 'share of them that is lost: what impregnation does not save, or all',
+      range: [0, 100],
+      domain: 'not-negative',
+    },
   },
   unit: '1',
   where: [{ symbol: 'x_l', equation: 'p_l / 100 * p_s / 100' }],

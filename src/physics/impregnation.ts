@@ -6,10 +6,10 @@ const still = { symbol: 'p_s', unit: '%', meaning: 'share of the impregnated cas
 const cost = { symbol: 'c_p', unit: '1', meaning: 'money that a machined casting has cost', range: [0.01, 10000] } as const;
 const days = { symbol: 'd', unit: '1', meaning: 'working days', range: [1, 366] } as const;
 
-/** Castings that fail the leak test and are impregnated. */
+/** Castings that fail the leak test. */
 export const leakers = defineFormula({
   id: 'finish.leakers',
-  title: 'Castings to impregnate',
+  title: 'Castings that leak',
   symbol: 'N_l',
   inputs: { parts, leaking },
   unit: '1',
@@ -21,12 +21,12 @@ export const leakers = defineFormula({
   compute: (x) => (x.parts * x.leaking) / 100,
 });
 
-/** Castings that leak after impregnation too. */
+/** Castings that leak after impregnation too, or all that leak where none is impregnated. */
 export const leakersLeft = defineFormula({
   id: 'finish.leakers-left',
-  title: 'Castings that impregnation does not save',
+  title: 'Castings lost for leaks',
   symbol: 'N_s',
-  inputs: { leakers: { symbol: 'N_l', unit: '1', meaning: 'castings impregnated', range: [0, 1e8], domain: 'not-negative' }, still },
+  inputs: { leakers: { symbol: 'N_l', unit: '1', meaning: 'castings that leak', range: [0, 1e8], domain: 'not-negative' }, still },
   unit: '1',
   equation: 'N_l * p_s / 100',
   outside: 'extrapolate',

@@ -9,6 +9,7 @@ export const FINDING_CODES: Readonly<Record<string, string>> = {
   'spec/unknown-code': 'An acceptance in the part file names a code that no finding has. See "diewright list rules".',
   'spec/not-acceptable': 'An acceptance in the part file names a fault of a file or of a run. Only findings of a plan can be accepted.',
   'pin/not-used': 'A pinned value was not used, because this plan does not work it out. Remove the pin, or check why.',
+  'pin/verdict': 'A pinned decision only says how figures lie, such as which piece of the shot freezes last. Pin a figure that it hangs on.',
   'die/alloys-differ': 'The parts of a die are of more than one alloy. All castings of a shot come from one pot.',
   'die/pin-of-part': 'A part pins what a die of several parts decides for all of them. Pin it in the die file if it holds for this die too.',
   'machine/no-machine': 'The plant has no machine of the kind that the part needs. Plan with another plant, or add such a machine.',

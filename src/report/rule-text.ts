@@ -27,7 +27,10 @@ export function choiceText(choice: Choice, here?: string): string {
     ['', originText(row.source, row.status)],
   ]);
   return fieldsText(`${choice.id}: ${choice.title}`, [
-    ['kind', `decision, the first of ${counted(choice.rows.length, 'row')} that holds`],
+    [
+      'kind',
+      `${choice.verdict === true ? 'verdict on figures, which cannot be pinned' : 'decision'}, the first of ${counted(choice.rows.length, 'row')} that holds`,
+    ],
     ['here', here],
     usesField(choice.uses),
     ...rows,

@@ -88,6 +88,7 @@ export function buildChoices(topic: string, file: Written<typeof choiceFile>): R
       {
         id,
         title: decision.title,
+        ...(decision.verdict === true ? { verdict: true } : {}),
         uses: bindings(decision.uses),
         rows: decision.rows.map((row) => ({ when: String(row.when), choose: row.choose, because: row.because, ...origin(row as WrittenOrigin) })),
         examples: decision.examples,

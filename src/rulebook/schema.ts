@@ -56,6 +56,7 @@ export const choiceFile = z.strictObject({
       z.strictObject({
         title: said('what is decided, in a few words'),
         reason,
+        verdict: z.literal(true).describe('it says how figures lie; there is nothing to decide, so it cannot be pinned').optional(),
         uses,
         rows: z
           .array(z.strictObject({ when, choose: said('the word that is chosen'), because: said('why, in a sentence'), ...origin }))

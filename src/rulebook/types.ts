@@ -104,6 +104,8 @@ export interface Choice extends FromHouse {
   /** `topic.name`, the id of the decision. */
   readonly id: string;
   readonly title: string;
+  /** It says how figures lie; there is nothing to decide, so it cannot be pinned. */
+  readonly verdict?: true;
   readonly uses: readonly Binding[];
   readonly rows: readonly ChoiceRow[];
   readonly examples: readonly { readonly given: Given; readonly chooses: string }[];

@@ -4,7 +4,8 @@ import { dirname, join } from 'node:path';
 import { isMap, isScalar, parse, parseDocument } from 'yaml';
 import { planDie } from '../../src/die.ts';
 import { type Compared, comparePlans, type Difference } from '../../src/engine/compare/plans.ts';
-import { type PlanRecord, planPart, type Rulebook, renderPlans } from '../../src/index.ts';
+import { planPart, type Rulebook, renderPlans } from '../../src/index.ts';
+import type { PlanRecord } from '../../src/spec/index.ts';
 
 /** Edits of a file, by path such as `holes[0].depth`; null takes the field out. */
 type Edits = Readonly<Record<string, unknown>>;
@@ -112,7 +113,7 @@ export class Changes {
 function lineOf(difference: Difference): string {
   if (difference.kind === 'finding') return `${difference.change} ${difference.severity} ${difference.id}: ${difference.message}`;
   if (difference.kind === 'place' || difference.kind === 'entry') return `${difference.kind} ${difference.id}`;
-  const { kind, id, before, after } = difference;
+  const { kind, id, before, after } = difference as Extract<Difference, { readonly kind: 'decision' | 'value' | 'text' }>;
   return `${kind} ${id}: ${figure(before)} -> ${figure(after)}`;
 }
 
@@ -149,5 +150,8 @@ function edited(text: string, ...all: readonly (Edits | undefined)[]): string {
 function keysOf(path: string): (string | number)[] {
   const whole = /^(pinned|limits)\.(.+)$/.exec(path);
   if (whole !== null) return [whole[1] as string, whole[2] as string];
-  return path.split(/[.[\]]+/).flatMap((key) => (key === '' ? [] : /^\d+$/.test(key) ? [Number(key)] : [key]));
+  return path
+    .split(/[.[\]]+/)
+    .filter((key) => key !== '')
+    .map((key) => (/^\d+$/.test(key) ? Number(key) : key));
 }

@@ -61,8 +61,8 @@ function workCosts(ledger: Ledger, set: CastingSet): void {
   const metal = sum('set.metal-cost', 'Metal of a good set', METAL);
   const casting = sum('set.casting-cost', 'Casting of a good set', CASTING);
   const dies = sum('set.die-cost', 'Dies of a good set', DIE);
-  const sealing =
-    ledger.maybe('cost.impregnation') === undefined ? undefined : shareSealing(ledger, set, sum('set.sealing-cost', 'Impregnation of a good set', SEALING));
+  const isSealed = SEALING.some((id) => ledger.maybe(id) !== undefined);
+  const sealing = isSealed ? shareSealing(ledger, set, sum('set.sealing-cost', 'Impregnation of a good set', SEALING)) : undefined;
   const machining = ledger.maybe('cost.machining');
   const features = set.members.map(({ id, count }) => ({ value: ledger.value('set.machine-features', id), count }));
   const allFeatures = features.reduce((all, { value, count }) => all + value.value * count.value, 0);

@@ -33,6 +33,7 @@ export const LUBRICANT_WORDS = {
   'lubricant.film-left': rough('um', 'Film that the planned spray leaves', 1),
   'lubricant.active-usual': number('%', 'Active matter of an undiluted lubricant'),
   'lubricant.plant-spray': text('How the plant sprays its dies'),
+  'lubricant.spray-way': text('How this die is sprayed'),
   'lubricant.head-given': text('Whether the flow of the spray head is given'),
   'lubricant.head-flow': number('l/min', 'Flow that the spray head gives'),
   'lubricant.flow': rough('l/min', 'Flow while spraying', 1),

@@ -111,7 +111,7 @@ export const QUOTE_COST: readonly Line[] = [
   { title: 'Trimming', pieces: [{ id: 'cost.trimming' }], within: [{ id: 'cost.share', item: 'trimming' }] },
   { title: 'Machining', pieces: [{ id: 'cost.machining' }], within: [{ id: 'cost.share', item: 'machining' }] },
   { title: 'Impregnation', pieces: [{ id: 'cost.impregnation' }], within: [{ id: 'cost.share', item: 'impregnation' }] },
-  { title: 'Castings that still leak', pieces: [{ id: 'cost.leakers' }], within: [{ id: 'cost.share', item: 'leaking castings' }] },
+  { title: 'Castings lost for leaks', pieces: [{ id: 'cost.leakers' }], within: [{ id: 'cost.share', item: 'leaking castings' }] },
   { title: 'Die and further sets', pieces: [{ id: 'cost.die-per-part' }], within: [{ id: 'cost.share', item: 'die' }] },
   { title: 'Trim die', pieces: [{ id: 'cost.trim-die-per-part' }], within: [{ id: 'cost.share', item: 'trim die' }] },
   { title: 'A good part without its dies', pieces: [{ id: 'cost.without-die' }] },

@@ -113,6 +113,24 @@ describe('what moves the cost', () => {
     expect(figure(tight, 'cost.leakers')).toBeCloseTo((figure(tight, 'cost.spent') * 0.0015) / 0.9985, 9);
     expect(base.values.has('cost.impregnation')).toBe(false);
   });
+
+  test('all castings are sealed where that is decided, and all that leak are lost where none is', () => {
+    const tight = (way: string) => lid({ 'finish.impregnation': way }, undefined, { quality: 'use: pressure-tight' });
+    const every = tight('every casting');
+    expect(figure(every, 'cost.impregnation')).toBeCloseTo(2, 9);
+    expect(figure(every, 'cost.leakers')).toBeCloseTo((figure(every, 'cost.spent') * 0.0015) / 0.9985, 9);
+    const none = tight('none');
+    expect(none.values.has('cost.impregnation')).toBe(false);
+    expect(figure(none, 'cost.leakers')).toBeCloseTo((figure(none, 'cost.spent') * 0.03) / 0.97, 9);
+    expect(figure(none, 'cost.spent')).toBeCloseTo(figure(every, 'cost.spent') - 2, 9);
+  });
+
+  test('a part that holds no pressure is sealed where that is decided, and none of it leaks', () => {
+    const every = lid({ 'finish.impregnation': 'every casting' });
+    expect(figure(every, 'cost.impregnation')).toBeCloseTo(2, 9);
+    expect(every.values.has('cost.leakers')).toBe(false);
+    expect(figure(every, 'cost.without-die') - figure(base, 'cost.without-die')).toBeCloseTo(2, 9);
+  });
 });
 
 describe('prices of the plant', () => {

@@ -121,6 +121,11 @@ describe('decisions', () => {
     expect(figure(ledger, 'finish.leakers')).toBeCloseTo(7200, 9);
     expect(figure(ledger, 'finish.leakers-left')).toBeCloseTo(360, 9);
   });
+  test('all of them are lost where nothing is impregnated', () => {
+    const ledger = finish({ ...LID, quality: 'use: pressure-tight', production: 'per_year: 240000' }, { 'finish.impregnation': 'none' });
+    expect(figure(ledger, 'finish.leakers-left')).toBeCloseTo(7200, 9);
+    expect(ledger.values.has('finish.impregnated')).toBe(false);
+  });
   test('a blister test is planned where little gas is allowed, and nowhere else', () => {
     expect(figure(finish({ ...LID, quality: 'use: structural' }), 'finish.blister-least')).toBe(480);
     expect(finish(LID).values.has('finish.blister-least')).toBe(false);

@@ -57,6 +57,23 @@ describe('heat of the spray against its water', () => {
   });
 });
 
+describe('a lubricant without water', () => {
+  const wet = lubricate(LID);
+  const dry = lubricate(LID, { 'lubricant.kind': 'water-free' });
+
+  test('is sprayed in minimal quantities, which take no heat: the lines take it', () => {
+    expect(dry.text('lubricant.spray-way')).toBe('minimal-quantity');
+    expect([figure(dry, 'heat.share-spray'), dry.values.has('lubricant.spray'), dry.values.has('lubricant.dilution')]).toEqual([0, false, false]);
+    expect(figure(dry, 'heat.share-lines')).toBeCloseTo(figure(wet, 'heat.share-lines') + figure(wet, 'heat.share-spray'), 9);
+    expect(figure(dry, 'cycle.spray-each')).toBe(figure(dry, 'cycle.spray-least'));
+    expect(shown(dry)).toContain('Minimal quantities are sprayed');
+  });
+  test('with water, which is planned anyway, changes nothing', () => {
+    const pinned = lubricate(LID, { 'lubricant.kind': 'water-based emulsion' });
+    for (const id of ['heat.share-spray', 'lubricant.spray', 'cycle.spray-each']) expect(figure(pinned, id)).toBe(figure(wet, id));
+  });
+});
+
 describe('plunger', () => {
   test.each<[string, SmallPart, string, string | undefined]>([
     ['hot chamber', LEVER, 'none', undefined],

@@ -80,17 +80,20 @@ export function workMachining(ledger: Ledger, prices: PricesSpec): void {
   });
 }
 
-/** Castings that leak are sealed, and those that still leak are lost with what was spent on them. */
+/** Castings that leak are sealed, or all are, and those that are lost for leaks are lost with what was spent on them. */
 export function workSealing(ledger: Ledger, prices: PricesSpec): void {
-  const leaking = ledger.maybe('finish.leaking');
-  if (leaking === undefined || prices.impregnation === undefined) return;
-  const price = ledger.put(prices.impregnation.as('cost.impregnation-price'));
-  const sealing = ledger.apply(sealingCost, { price, leaking });
+  const [share, leaking] = [ledger.maybe('finish.impregnated'), ledger.maybe('finish.leaking')];
+  if (share !== undefined && prices.impregnation === undefined) return;
+  const sealing =
+    share === undefined || prices.impregnation === undefined
+      ? []
+      : [ledger.apply(sealingCost, { price: ledger.put(prices.impregnation.as('cost.impregnation-price')), leaking: share })];
+  if (leaking === undefined) return;
   const others = ['cost.metal', 'cost.melt-loss', 'cost.returns', 'cost.melting', 'cost.machine', 'cost.trimming', 'cost.machining'] as const;
   const spent = others.flatMap((id) => ledger.maybe(id) ?? []);
-  const sum = ledger.put(sumOf('cost.spent', 'Spent on a casting', '1', [...spent, sealing]));
+  const sum = ledger.put(sumOf('cost.spent', 'Spent on a casting', '1', [...spent, ...sealing]));
   const { set } = ledger.given;
-  ledger.apply(leakersCost, { spent: set === undefined ? sum : spentOnTested(ledger, set, sum), leaking, still: ledger.value('finish.still-leaking') });
+  ledger.apply(leakersCost, { spent: set === undefined ? sum : spentOnTested(ledger, set, sum), leaking, still: ledger.value('finish.lost') });
 }
 
 export function workWithoutDie(ledger: Ledger): void {

@@ -17,6 +17,7 @@ import { choose } from '../../choose.ts';
 import type { Ledger } from '../../ledger.ts';
 import { assumeMiddle, assumeUsual } from '../../planned.ts';
 import { sumOf } from '../../sum.ts';
+import { fileSprayWay, plantSpray, spraysLittle } from '../lubricant/spray-way.ts';
 import { VERTICAL } from '../squeeze.ts';
 import { hydraulicSlides } from './path.ts';
 import { assumeTime } from './range.ts';
@@ -104,12 +105,13 @@ export function removal(ledger: Ledger): void {
 export function spray(ledger: Ledger): void {
   const core_pulls = ledger.put(allPulls(ledger));
   const rule = ledger.apply(sprayRule, { width: ledger.value('cycle.shot-width'), length: ledger.value('cycle.shot-length'), core_pulls });
-  const own = ledger.plant.spray;
+  fileSprayWay(ledger);
+  const own = plantSpray(ledger);
   const least = ledger.value('cycle.spray-least');
   const each =
     own?.time !== undefined
       ? ledger.put(own.time.as('cycle.spray-each'))
-      : own?.kind === 'minimal-quantity'
+      : spraysLittle(ledger)
         ? ledger.put(least.as('cycle.spray-each', 'a mist is on as long as the shortest spray of the trade'))
         : ledger.apply(sprayEach, { rule, least });
   const table = ledger.look('cycle/spray', 'interval', { family: ledger.alloy.family }, 'cycle.spray-usual');

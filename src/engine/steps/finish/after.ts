@@ -1,7 +1,8 @@
-import type { Traced } from '../../../kernel/traced.ts';
+import { Traced } from '../../../kernel/traced.ts';
 import { leavingMean, quenchHeat, quenchRate } from '../../../physics/finish.ts';
 import { leakers, leakersLeft } from '../../../physics/impregnation.ts';
 import { choose } from '../../choose.ts';
+import { LEAK_TESTED } from '../../die-set/sealing.ts';
 import type { Ledger } from '../../ledger.ts';
 import { sumOf } from '../../sum.ts';
 
@@ -49,11 +50,22 @@ function heatTreatment(ledger: Ledger): void {
 function impregnation(ledger: Ledger): void {
   const { quality } = ledger.part;
   ledger.setText('finish.leak-rate', quality.leakRate ?? 'not given', { at: quality.at });
-  choose(ledger, 'finish.impregnation');
-  const parts = ledger.maybe('production.per-year');
-  if (ledger.text('quality.use') !== 'pressure-tight' || parts === undefined) return;
+  const way = choose(ledger, 'finish.impregnation').value;
+  const isTested = ledger.text('quality.use') === LEAK_TESTED;
+  // In a die with several parts only those that are leak-tested are looked at.
+  if (way === 'every casting' && (isTested || ledger.given.set === undefined)) all(ledger, 'finish.impregnated', 'every casting is impregnated');
+  if (!isTested) return;
   const leaking = ledger.look('finish/leak', 'leaking', {}, 'finish.leaking');
-  const still = ledger.look('finish/leak', 'still', {}, 'finish.still-leaking');
-  const failed = ledger.apply(leakers, { parts, leaking });
-  ledger.apply(leakersLeft, { leakers: failed, still });
+  if (way === 'what fails the leak test') ledger.put(leaking.as('finish.impregnated', 'what fails the leak test'));
+  const still =
+    way === 'none'
+      ? all(ledger, 'finish.lost', 'what leaks is scrapped, for nothing is impregnated')
+      : ledger.put(ledger.look('finish/leak', 'still', {}, 'finish.still-leaking').as('finish.lost', 'what impregnation does not save'));
+  const parts = ledger.maybe('production.per-year');
+  if (parts === undefined) return;
+  ledger.apply(leakersLeft, { leakers: ledger.apply(leakers, { parts, leaking }), still });
+}
+
+function all(ledger: Ledger, id: 'finish.impregnated' | 'finish.lost', note: string): Traced<'%'> {
+  return ledger.put(Traced.choice(id, 100, '%', { note, status: 'derived' }));
 }

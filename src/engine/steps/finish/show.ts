@@ -120,11 +120,11 @@ function showTreatment(ledger: Ledger): Block[] {
 
 function showSealing(ledger: Ledger): Block[] {
   if (!ledger.values.has('finish.leakers')) return [];
+  const done = ledger.values.get('finish.impregnated');
+  const way = done === undefined ? 'what fails is scrapped' : done.value === 100 ? 'every casting is impregnated before it' : 'only what fails is impregnated';
   return [
-    textBlock(
-      'Machining opens pores, so the leak test comes after it and only what fails is impregnated. The share below is that of one published example; the part shows its own.',
-    ),
-    ...valuesBlock(ledger, ['finish.leaking', 'finish.leakers', 'finish.still-leaking', 'finish.leakers-left']),
+    textBlock(`Machining opens pores, so the leak test comes after it and ${way}. The share below is that of one published example; the part shows its own.`),
+    ...valuesBlock(ledger, ['finish.leaking', 'finish.impregnated', 'finish.leakers', 'finish.still-leaking', 'finish.lost', 'finish.leakers-left']),
   ];
 }
 

@@ -1,5 +1,5 @@
 import type { Step } from '../../step.ts';
-import { fileSprayWay } from '../lubricant/plant-spray.ts';
+import { fileSprayWay } from '../lubricant/spray-way.ts';
 import { fileFaces, perFace } from './faces.ts';
 import { heatOfShot, heatOfTip, heatPerKilogram } from './metal.ts';
 import { show } from './show.ts';

@@ -6,7 +6,7 @@ import type { Ledger } from '../../ledger.ts';
 import { assumeUsual } from '../../planned.ts';
 import { sumOf } from '../../sum.ts';
 import { belowRule, workPlate } from '../die/heights.ts';
-import { littleHeat, spraysLittle } from '../lubricant/plant-spray.ts';
+import { littleHeat, spraysLittle } from '../lubricant/spray-way.ts';
 
 /** Heat rate at the cycle that the elements make, and its split by the shares of practice. */
 export function split(ledger: Ledger): void {

@@ -1,9 +1,8 @@
-import { choose } from '../../choose.ts';
 import type { Step } from '../../step.ts';
-import { fileSprayWay, spraysLittle } from './plant-spray.ts';
 import { plunger } from './plunger.ts';
 import { show } from './show.ts';
 import { area, film, hour, mist, water } from './spray.ts';
+import { fileSprayWay, spraysLittle } from './spray-way.ts';
 
 /**
  * Lubricant of die and plunger: what the film takes, what the spray must carry to take its share of the heat, and
@@ -15,7 +14,6 @@ export const lubricantStep: Step = {
   work: (ledger) => {
     const attempt = ledger.attempt.bind(ledger);
     fileSprayWay(ledger);
-    attempt('lubricant.kind', 'Die lubricant', () => choose(ledger, 'lubricant.kind'));
     attempt('lubricant.area', 'Die face that is sprayed', () => area(ledger));
     attempt('lubricant.surface-least', 'Die surface for the film', () => {
       for (const end of ['least', 'greatest', 'special'] as const) ledger.look('lubricant/surface', end, {}, `lubricant.surface-${end}`);

@@ -1,6 +1,7 @@
 import type { Ledger } from '../../ledger.ts';
 import type { Block, Phrase } from '../../plan.ts';
 import { textBlock, valuesBlock } from '../../step.ts';
+import { spraysLittle } from './spray-way.ts';
 
 export function show(ledger: Ledger): readonly Block[] {
   const kind = ledger.decisions.has('lubricant.kind') ? [textBlock('Die lubricant: ', { decision: 'lubricant.kind' }, '.')] : [];
@@ -8,7 +9,7 @@ export function show(ledger: Ledger): readonly Block[] {
 }
 
 function showFilm(ledger: Ledger): Block[] {
-  if (ledger.texts.get('lubricant.plant-spray') === 'minimal-quantity') return showMist(ledger);
+  if (spraysLittle(ledger)) return showMist(ledger);
   if (!ledger.values.has('lubricant.film-spray')) return [];
   return [
     textBlock(
@@ -38,7 +39,7 @@ function showMist(ledger: Ledger): Block[] {
   if (!ledger.values.has('lubricant.concentrate')) return [];
   return [
     textBlock(
-      'The plant sprays minimal quantities. The mist leaves a film that parts the casting from the die and takes no heat worth counting: the cooling lines and the surroundings take all of it, so a die that was laid out for a water-based spray runs too hot with this.',
+      'Minimal quantities are sprayed. The mist leaves a film that parts the casting from the die and takes no heat worth counting: the cooling lines and the surroundings take all of it, so a die that was laid out for a water-based spray runs too hot with this.',
     ),
     ...valuesBlock(ledger, [
       'lubricant.area',

@@ -14,7 +14,7 @@ import {
 import { boiledShare, boiledWater, coolingSpray, evaporationHeat } from '../../../physics/spray-cooling.ts';
 import type { Ledger } from '../../ledger.ts';
 import { assumeUsual } from '../../planned.ts';
-import { spraysLittle } from './plant-spray.ts';
+import { plantSpray, spraysLittle } from './spray-way.ts';
 
 /** The die face by the heat balance, else by the surface of the casting, given or reckoned from volume and wall. */
 export function area(ledger: Ledger): void {
@@ -51,7 +51,7 @@ export function film(ledger: Ledger): void {
   const usual = ledger.look('lubricant/film', 'efficiency', {}, 'lubricant.efficiency-usual');
   const efficiency = assumeUsual(ledger, 'lubricant.efficiency', usual, 'known to a factor of two at best; nozzles, distance and pressure decide');
   const mix = ledger.look('lubricant/dilution', 'used', {}, 'lubricant.dilution-usual');
-  const own = ledger.plant.spray?.dilution;
+  const own = plantSpray(ledger)?.dilution;
   const dilution =
     own === undefined
       ? assumeUsual(ledger, 'lubricant.dilution', mix, 'a middle figure; the sheet of the product rules')
@@ -94,7 +94,7 @@ function boiling(ledger: Ledger): Traced<'ml'> {
 
 /** At the pace of the machine, once the cycle is known. */
 export function hour(ledger: Ledger): void {
-  const head = ledger.plant.spray?.flow;
+  const head = plantSpray(ledger)?.flow;
   if (head !== undefined) ledger.put(head.as('lubricant.head-flow'));
   const shots = ledger.value('cycle.shots');
   const pace = { shots, interval: ledger.maybe('cycle.spray-interval') };
