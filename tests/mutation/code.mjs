@@ -5,7 +5,7 @@
 // what tests/golden/examples.test.ts compares, or with --tests these tests. --every N takes one fault in N, from the K-th on;
 // --most N judges each by the N quickest cases that reach it; --survivors writes what nothing showed, and --only takes the
 // faults of such a list: first by plans, then what they left by tests. A run that is interrupted tells what it has seen until then.
-import { fork, spawnSync } from 'node:child_process';
+import { fork, spawn } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -28,6 +28,7 @@ const { values: flags, positionals: wanted } = parseArgs({
   },
   allowPositionals: true,
 });
+const jobs = Number(flags.jobs ?? availableParallelism());
 /** A mutant that answers no sooner is caught: it runs for ever. */
 const MOST_SILENT_MS = 120_000;
 /** A judge that needs more has a fault that gathers without end; with the usual heap it would only find out after minutes. */
@@ -121,11 +122,26 @@ function testFiles() {
   return list.filter((path) => path.endsWith('.test.ts') && !path.endsWith('-time.test.ts')).sort();
 }
 
+/** Which faults each case passes, told by as many processes as judge them later. */
+async function countPasses(script, passes) {
+  const shares = Array.from({ length: jobs }, (_, share) => ({ share, file: `${passes}.${share}` }));
+  const told = shares.map(
+    ({ share, file }) =>
+      new Promise((done, fail) => {
+        const child = spawn(process.execPath, [join(import.meta.dirname, 'code-passes.mjs'), script, file, share, jobs], { stdio: 'inherit' });
+        child.on('exit', (status) =>
+          status === 0 ? done(JSON.parse(readFileSync(file, 'utf8'))) : fail(new Error('the cases do not run even without a fault')),
+        );
+      }),
+  );
+  const all = await Promise.all(told);
+  writeFileSync(passes, JSON.stringify({ atLoad: all[0].atLoad, reached: Object.assign({}, ...all.map(({ reached }) => reached)) }));
+}
+
 /** Gives each fault to a process that is free; a process that dies or keeps silent has caught its fault, and another takes its place. */
 function judge(script, passes, mutants, tell) {
   const queue = [...mutants];
   const again = new Set();
-  const jobs = Number(flags.jobs ?? availableParallelism());
   const work = (done) => {
     const child = fork(join(import.meta.dirname, 'code-judge.mjs'), [script, passes, flags.most], {
       stdio: ['ignore', 'ignore', 'pipe', 'ipc'],
@@ -200,8 +216,7 @@ try {
   const counting = join(folder, 'counting.mjs');
   await bundle(sources, chosenIds, counting, true);
   const passes = join(folder, 'passes.json');
-  const { status } = spawnSync(process.execPath, [join(import.meta.dirname, 'code-passes.mjs'), counting, passes], { stdio: 'inherit' });
-  if (status !== 0) throw new Error('the plans cannot be made');
+  await countPasses(counting, passes);
   for (const signal of ['SIGINT', 'SIGTERM']) process.once(signal, () => stop(folder));
   await judge(script, passes, chosen, (mutant, result) => {
     const file = mutant.fileName;
