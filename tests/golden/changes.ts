@@ -16,12 +16,15 @@ interface Change {
   readonly die?: Edits;
   readonly part?: Edits;
   readonly first?: Edits;
+  /** A table of which no figure is known. */
+  readonly without?: string;
 }
 
 /** An example as it is, with a plant of its own or the built-in one, and the changes of it. */
 interface Base {
   readonly file: string;
   readonly plant?: string;
+  readonly without?: readonly string[];
   readonly changes: readonly Change[];
 }
 
@@ -39,7 +42,10 @@ const read = (file: string): string => readFileSync(join(examples, file), 'utf8'
 export const BASES = Object.keys(bases);
 
 /** The changes of an example, each under a title of its own. */
-export const casesOf = (base: string): readonly Case[] => baseOf(base).changes.map((change) => ({ base, title: titleOf(change), change }));
+export function casesOf(base: string): readonly Case[] {
+  const { changes, without = [] } = baseOf(base);
+  return [...changes, ...without.map((id): Change => ({ without: id }))].map((change) => ({ base, title: titleOf(change), change }));
+}
 
 /** The file that says what each change of an example does, and its sections by title. */
 export const fileOf = (base: string): string => join(folder, `${base}.txt`);
@@ -54,7 +60,8 @@ function baseOf(base: string): Base {
   return found;
 }
 
-function titleOf(change: Change): string {
+function titleOf({ without, ...change }: Change): string {
+  if (without !== undefined) return `without a figure of ${without}`;
   return Object.entries(change)
     .flatMap(([of, edits]: [string, Edits]) =>
       Object.entries(edits).map(([path, value]) => `${of} ${path}: ${value === null ? 'left out' : JSON.stringify(value).replaceAll('"', '')}`),
@@ -88,7 +95,8 @@ export class Changes {
   private async plan(base: string, change: Change): Promise<PlanRecord | string> {
     const { file, plant: plantFile } = baseOf(base);
     const plant = plantFile === undefined ? {} : { plant: { name: 'plant.yaml', text: edited(read(plantFile), change.plant) } };
-    const request = { ...plant, rulebook: this.rulebook, version: '0' };
+    const rulebook = change.without === undefined ? this.rulebook : withoutFigures(this.rulebook, change.without);
+    const request = { ...plant, rulebook, version: '0' };
     const partOf = (name: string, isFirst: boolean) => ({
       name,
       text: edited(read(join(dirname(file), name)), change.part, isFirst ? change.first : undefined),
@@ -108,6 +116,14 @@ export class Changes {
     if (plan === undefined) return diagnostics.map(({ code, message }) => `fault ${code}: ${message}`).join('\n');
     return JSON.parse(await renderPlans('json', [plan])) as PlanRecord;
   }
+}
+
+/** The rules with a table in which every cell is empty. */
+function withoutFigures(rulebook: Rulebook, id: string): Rulebook {
+  const table = rulebook.tables[id];
+  if (table === undefined) throw new Error(`there is no table ${id}`);
+  const rows = table.rows.map((row) => ({ ...row, cells: Object.fromEntries(Object.keys(row.cells).map((name) => [name, null])) }));
+  return { ...rulebook, tables: { ...rulebook.tables, [id]: { ...table, rows } } };
 }
 
 function lineOf(difference: Difference): string {
