@@ -162,7 +162,7 @@ function edited(text: string, ...all: readonly (Edits | undefined)[]): string {
   return document.toString();
 }
 
-/** `pinned.machine.model` names one key of `pinned`, as `limits.` and `accepted` do: what a plan calls its values has points in it. */
+/** `pinned.machine.model` names one key of `pinned`, and `limits.…` one of `limits`: what a plan calls its values has points in it. */
 function keysOf(path: string): (string | number)[] {
   const whole = /^(pinned|limits)\.(.+)$/.exec(path);
   if (whole !== null) return [whole[1] as string, whole[2] as string];
