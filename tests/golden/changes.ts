@@ -119,7 +119,7 @@ export class Changes {
 }
 
 /** The rules with a table in which every cell is empty. */
-function withoutFigures(rulebook: Rulebook, id: string): Rulebook {
+export function withoutFigures(rulebook: Rulebook, id: string): Rulebook {
   const table = rulebook.tables[id];
   if (table === undefined) throw new Error(`there is no table ${id}`);
   const rows = table.rows.map((row) => ({ ...row, cells: Object.fromEntries(Object.keys(row.cells).map((name) => [name, null])) }));

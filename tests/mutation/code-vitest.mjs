@@ -21,10 +21,15 @@ chai.expect.extend(expect, customMatchers);
 
 /** Every test, with the hooks of the suites around it. */
 export const tests = [];
-const root = { name: '', before: [], each: [], after: [] };
-let suites = [root];
+const suiteOf = (name) => ({ name, before: [], each: [], after: [] });
+let suites = [];
 
-const nameOf = (name) => [...suites.slice(1).map((suite) => suite.name), String(name)].join(' > ');
+/** Called at the top of each file: what stands outside all its suites is its own and no other file's. */
+export function file(path) {
+  suites = [suiteOf(path)];
+}
+
+const nameOf = (name) => [...suites.map((suite) => suite.name), String(name)].join(' > ');
 const functionOf = (...rest) => rest.find((one) => typeof one === 'function');
 
 function add(name, ...rest) {
@@ -32,7 +37,7 @@ function add(name, ...rest) {
 }
 
 function suite(name, ...rest) {
-  suites.push({ name: String(name), before: [], each: [], after: [] });
+  suites.push(suiteOf(String(name)));
   try {
     functionOf(...rest)();
   } finally {

@@ -8,7 +8,7 @@
 import { fork, spawn } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import { dirname, join } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { parseArgs } from 'node:util';
 import { Instrumenter } from '@stryker-mutator/instrumenter';
@@ -78,10 +78,15 @@ async function bundle(sources, chosenIds, outfile, counting) {
     switch: readFileSync(join(import.meta.dirname, 'code-switch.mjs'), 'utf8'),
     vitest: readFileSync(join(import.meta.dirname, 'code-vitest.mjs'), 'utf8'),
   };
+  const textOf = (path) => {
+    if (path.endsWith('.test.ts'))
+      return `import { file as $file } from 'vitest';\n$file(${JSON.stringify(relative(root, path))});\n${readFileSync(path, 'utf8')}`;
+    return texts.get(path) ?? readFileSync(path, 'utf8');
+  };
   const switches = {
     name: 'switches',
     setup(builder) {
-      builder.onLoad({ filter: /\.ts$/ }, ({ path }) => ({ contents: placed(texts.get(path) ?? readFileSync(path, 'utf8'), path), loader: 'ts' }));
+      builder.onLoad({ filter: /\.ts$/ }, ({ path }) => ({ contents: placed(textOf(path), path), loader: 'ts' }));
       builder.onResolve({ filter: /^virtual:|^vitest$/ }, ({ path }) => ({ path: path.replace('virtual:', ''), namespace: 'virtual' }));
       builder.onLoad({ filter: /.*/, namespace: 'virtual' }, ({ path }) => ({ contents: virtual[path], resolveDir: root }));
     },

@@ -92,6 +92,14 @@ describe('the split', () => {
     expect(findingsOf(ledger).get('cooling/heating')?.severity).toBe('warning');
     expect(findingsOf(heatOf(LID)).has('cooling/heating')).toBe(false);
   });
+  test('a spray that takes more than the shots bring is another case: no cycle mends it', () => {
+    const ledger = heatOf(LID, { 'cycle.spray': '100 s' });
+    expect(figure(ledger, 'heat.losses') - figure(ledger, 'heat.surroundings-rate')).toBeGreaterThan(figure(ledger, 'heat.die-rate'));
+    const findings = findingsOf(ledger);
+    expect(findings.has('cooling/heating')).toBe(false);
+    // 34.32 - 3.17 = 31.15 kW against 9.31 kW.
+    expect(findings.get('cooling/spray-heat')?.fix).toContain('Spray 70 % less');
+  });
   test('a long cycle in which spray and surroundings take most of it is noted', () => {
     const ledger = workTo('cooling', { ...LID, pinned: { 'cycle.elements-time': '250 s' } });
     expect(ledger.text('heat.duty')).toBe('cool');

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { titleOf } from '../../../src/engine/step.ts';
 import { machineStep } from '../../../src/engine/steps/machine/index.ts';
-import { figure, findingsOf, LEVER, LID, type SmallPart, workTo } from './work-to.ts';
+import { withoutFigures } from '../../golden/changes.ts';
+import { figure, findingsOf, LEVER, LID, rulebook, type SmallPart, workTo } from './work-to.ts';
 
 const model = (part: SmallPart) => {
   const ledger = workTo('machine', part);
@@ -92,6 +93,23 @@ describe('what the plan says of the machines it left', () => {
     expect(findingsOf(ledger).get('machine/some-fit')?.fix).toContain(ledger.text('machine.needed'));
     const named = decision.alternatives.map(({ value }) => value.split(' ')[0]);
     expect(new Set(named).size).toBe(named.length);
+  });
+
+  test('of a part for which every machine is too small the largest is shown', () => {
+    const panel = { alloy: 'AlSi10MnMg', volume: 14_000, wall: 3, area: 30_000, envelope: [2400, 1900, 300] } as const;
+    const { ledger, decision } = model(panel);
+    expect(decision.because).toContain('nearest miss');
+    const plant = ledger.plant.machines.map(({ lockingForce }) => lockingForce.value);
+    expect(figure(ledger, 'machine.locking-force')).toBe(Math.max(...plant));
+  });
+
+  test('where no machine can be worked out, the one is shown whose other limits hold', () => {
+    const ledger = workTo('machine', LID, undefined, withoutFigures(rulebook, 'clamp/factor'));
+    expect(ledger.decisions.get('machine.model')?.because).toContain('nearest miss');
+    expect(ledger.text('machine.stopped')).toMatch(/clamp\/factor/);
+    // With a factor the search takes this size too.
+    expect(figure(ledger, 'machine.locking-force')).toBeGreaterThan(3000);
+    expect(figure(ledger, 'machine.locking-force')).toBeLessThan(10_000);
   });
 
   test('an oversized machine names what stopped the next smaller one, the smallest of the plant says that it is', () => {

@@ -51,14 +51,14 @@ export function partText(part: SmallPart): string {
   ].join('\n');
 }
 
-/** The ledger after the steps up to and including the one named; `plant` is the text of a plant, else the typical one. */
-export function workTo(last: string, part: SmallPart, plant = BUILT_IN): Ledger {
+/** The ledger after the steps up to and including the one named; `plant` is the text of a plant, else the typical one, `rules` are other rules. */
+export function workTo(last: string, part: SmallPart, plant = BUILT_IN, rules = rulebook): Ledger {
   const read = readPart({ name: 'test.part.yaml', text: partText(part) });
   const machines = readPlant({ name: 'test.plant.yaml', text: plant });
   if (read.part === undefined || machines.plant === undefined) throw new Error([...read.diagnostics, ...machines.diagnostics].map((d) => d.message).join('\n'));
-  const alloy = findAlloy(rulebook, read.part.alloy.value);
+  const alloy = findAlloy(rules, read.part.alloy.value);
   if (!('found' in alloy)) throw new Error(`no alloy ${part.alloy}`);
-  const ledger = new Ledger({ part: read.part, plant: machines.plant, alloy: alloy.found, rulebook });
+  const ledger = new Ledger({ part: read.part, plant: machines.plant, alloy: alloy.found, rulebook: rules });
   fileGiven(ledger);
   for (const step of WORK_ORDER) {
     ledger.attempt(step.id, step.title, () => step.work(ledger));

@@ -9,7 +9,7 @@ export interface Miss {
   readonly distance: number;
 }
 
-/** What a limit that cannot be measured counts, such as one between words. */
+/** What a limit that cannot be measured counts, such as one between words, and what could not be worked out. */
 const UNMEASURED = 1;
 
 /**
@@ -22,14 +22,19 @@ export function nearestMisses(tried: readonly Tried[]): Miss[] {
     // What was inferred from a larger machine is further off than that one.
     .filter(({ candidate, stop, inferred }) => candidate.cavities === fewest && stop !== undefined && inferred !== true)
     .map((entry): Miss => {
-      if (entry.stop?.limit === undefined) return { tried: entry, broken: entry.stop === undefined ? [] : [entry.stop], distance: Number.POSITIVE_INFINITY };
-      const { trial } = entry;
-      const broken = entry.reached === 'whole' || trial === undefined ? [entry.stop] : brokenAll(workOn(trial, entry.reached));
-      return { tried: entry, broken, distance: broken.reduce((sum, stop) => sum + (stop.miss ?? UNMEASURED), 0) };
+      const { trial, reached } = entry;
+      const stop = entry.stop as Stop;
+      const failed = isFailure(stop) ? [stop] : [];
+      const broken = reached === 'whole' || trial === undefined ? [stop] : [...failed, ...brokenAll(workOn(trial, reached))];
+      return { tried: entry, broken, distance: broken.reduce((sum, { miss }) => sum + (miss ?? UNMEASURED), 0) };
     });
   const size = ({ tried: { candidate } }: Miss): number => candidate.machine.lockingForce.value;
+  // What could not be worked out hides limits that the others are held against.
+  const hidden = ({ tried: { stop } }: Miss): number => Number(isFailure(stop as Stop));
   return misses.sort(
-    (a, b) =>
-      (a.distance === b.distance ? 0 : a.distance - b.distance) || size(a) - size(b) || a.tried.candidate.plunger.value - b.tried.candidate.plunger.value,
+    (a, b) => hidden(a) - hidden(b) || a.distance - b.distance || size(a) - size(b) || a.tried.candidate.plunger.value - b.tried.candidate.plunger.value,
   );
 }
+
+/** Whether a candidate was not stopped by a limit but could not be worked out. */
+const isFailure = ({ limit }: Stop): boolean => limit === undefined;

@@ -53,7 +53,7 @@ export class Stop {
 
   static failure(error: Error): Stop {
     const from = { id: 'machine/not-worked-out', title: 'Could not be worked out', waived: false, eases: undefined, bound: undefined, limit: undefined };
-    return new Stop(from, () => ({ message: error.message, fix: 'see what the plan says of it' }));
+    return new Stop(from, () => ({ message: error.message, fix: 'See what the plan says of it.' }));
   }
 
   /** By how much the limit is missed, as a share; undefined where that cannot be measured. */
