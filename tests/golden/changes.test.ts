@@ -10,7 +10,7 @@ beforeAll(async () => {
 
 if (process.env['DIEWRIGHT_WRITE_CHANGES'] === '1')
   // Called by `npm run examples`.
-  test.each(BASES)('what changes of %s do is written', async (base) => {
+  test.each(BASES)('what changes of %s do is written', { timeout: 600_000 }, async (base) => {
     const sections: string[] = [];
     for (const one of casesOf(base)) sections.push(`## ${one.title}\n${await changes.toldOf(one)}\n`);
     writeFileSync(fileOf(base), sections.join('\n'));

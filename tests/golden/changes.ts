@@ -4,7 +4,7 @@ import { dirname, join } from 'node:path';
 import { isMap, isScalar, parse, parseDocument } from 'yaml';
 import { planDie } from '../../src/die.ts';
 import { type Compared, comparePlans, type Difference } from '../../src/engine/compare/plans.ts';
-import { planPart, type Rulebook, renderPlans } from '../../src/index.ts';
+import { planPart, type Rulebook, renderFigures, renderPlans } from '../../src/index.ts';
 import type { PlanRecord } from '../../src/spec/index.ts';
 
 /** Edits of a file, by path such as `holes[0].depth`; null takes the field out. */
@@ -72,27 +72,35 @@ function titleOf({ without, ...change }: Change): string {
 /** So many differences are written out; a digest stands for the others. */
 const TOLD = 24;
 
+/** A plan as its JSON says it, and the lines in which it is printed and drawn. */
+interface Printed {
+  readonly record: PlanRecord;
+  readonly lines: ReadonlySet<string>;
+}
+
 /** Plans examples and says in what a change of one makes its plan differ. The unchanged plan of each is kept. */
 export class Changes {
-  private readonly before = new Map<string, PlanRecord>();
+  private readonly before = new Map<string, Printed>();
   constructor(private readonly rulebook: Rulebook) {}
 
   async toldOf({ base, change }: Case): Promise<string> {
     let before = this.before.get(base);
     if (before === undefined) {
-      before = (await this.plan(base, {})) as PlanRecord;
+      before = (await this.plan(base, {})) as Printed;
       this.before.set(base, before);
     }
     const after = await this.plan(base, change);
     if (typeof after === 'string') return after;
-    const told = comparePlans(before, after).map(lineOf);
+    const told = comparePlans(before.record, after.record).map(lineOf);
     const rest = told.slice(TOLD);
-    const digest = createHash('sha256').update(rest.join('\n')).digest('hex').slice(0, 12);
-    return [...told.slice(0, TOLD), ...(rest.length > 0 ? [`and ${rest.length} more, ${digest}`] : [])].join('\n') || 'nothing differs';
+    return (
+      [...told.slice(0, TOLD), ...(rest.length > 0 ? [`and ${rest.length} more, ${digestOf(rest)}`] : []), ...printed(before, after)].join('\n') ||
+      'nothing differs'
+    );
   }
 
   /** The plan as its JSON says it, or the faults of the input. */
-  private async plan(base: string, change: Change): Promise<PlanRecord | string> {
+  private async plan(base: string, change: Change): Promise<Printed | string> {
     const { file, plant: plantFile } = baseOf(base);
     const plant = plantFile === undefined ? {} : { plant: { name: 'plant.yaml', text: edited(read(plantFile), change.plant) } };
     const rulebook = change.without === undefined ? this.rulebook : withoutFigures(this.rulebook, change.without);
@@ -114,9 +122,19 @@ export class Changes {
         })
       : planPart({ ...request, part: partOf(own, true) });
     if (plan === undefined) return diagnostics.map(({ code, message }) => `fault ${code}: ${message}`).join('\n');
-    return JSON.parse(await renderPlans('json', [plan])) as PlanRecord;
+    const drawn = (await renderFigures(plan)).map(({ svg }) => svg);
+    const lines = new Set([await renderPlans('markdown', [plan]), ...drawn].flatMap((text) => text.split('\n')));
+    return { record: JSON.parse(await renderPlans('json', [plan])) as PlanRecord, lines };
   }
 }
+
+/** How many lines of the plan and its drawings are new, and how many are gone. */
+function printed(before: Printed, after: Printed): string[] {
+  const [gone, added] = [[...before.lines].filter((line) => !after.lines.has(line)), [...after.lines].filter((line) => !before.lines.has(line))];
+  return gone.length + added.length > 0 ? [`printed: ${gone.length} lines gone, ${added.length} new, ${digestOf([...gone, ...added])}`] : [];
+}
+
+const digestOf = (lines: readonly string[]): string => createHash('sha256').update(lines.join('\n')).digest('hex').slice(0, 12);
 
 /** The rules with a table in which every cell is empty. */
 export function withoutFigures(rulebook: Rulebook, id: string): Rulebook {

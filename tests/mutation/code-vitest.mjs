@@ -19,10 +19,14 @@ globalThis[GLOBAL_EXPECT] = expect;
 setState({ assertionCalls: 0, isExpectingAssertions: false, expectedAssertionsNumber: null }, expect);
 chai.expect.extend(expect, customMatchers);
 
-/** Every test, with the hooks of the suites around it. */
-export const tests = [];
+/**
+ * What stands outside all suites of its file, each a test or a suite: gives its tests, each with the suites around it and their hooks.
+ * A suite is gone through anew whenever it is asked, for what its tests share is often worked out there.
+ */
+export const blocks = [];
 const suiteOf = (name) => ({ name, before: [], each: [], after: [] });
 let suites = [];
+let gathered;
 
 /** Called at the top of each file: what stands outside all its suites is its own and no other file's. */
 export function file(path) {
@@ -33,16 +37,28 @@ const nameOf = (name) => [...suites.map((suite) => suite.name), String(name)].jo
 const functionOf = (...rest) => rest.find((one) => typeof one === 'function');
 
 function add(name, ...rest) {
-  tests.push({ name: nameOf(name), run: functionOf(...rest), suites: [...suites] });
+  const test = { name: nameOf(name), run: functionOf(...rest), suites: [...suites] };
+  if (suites.length > 1) gathered.push(test);
+  else blocks.push({ collect: () => [test] });
 }
 
 function suite(name, ...rest) {
-  suites.push(suiteOf(String(name)));
-  try {
-    functionOf(...rest)();
-  } finally {
-    suites = suites.slice(0, -1);
-  }
+  const outer = [...suites];
+  const gather = () => {
+    suites = [...outer, suiteOf(String(name))];
+    try {
+      functionOf(...rest)();
+    } finally {
+      suites = outer;
+    }
+  };
+  if (outer.length > 1) return gather();
+  const collect = () => {
+    gathered = [];
+    gather();
+    return gathered;
+  };
+  blocks.push({ collect });
 }
 
 /** Rows become tests or suites of their own, numbered in place of the printed values. */

@@ -94,8 +94,8 @@ async function bundle(sources, chosenIds, outfile, counting) {
   const program =
     flags.tests === undefined
       ? ["export { planDie } from './src/die.ts';", "export { loadRulebook, planPart, renderFigures, renderPlans } from './src/index.ts';"]
-      : ["export { tests } from 'vitest';", ...testFiles().map((path) => `import ${JSON.stringify(`./${path}`)};`)];
-  const contents = [...program, "export { counts, set } from 'virtual:switch';"].join('\n');
+      : ["export { blocks } from 'vitest';", ...testFiles().map((path) => `import ${JSON.stringify(`./${path}`)};`)];
+  const contents = [...program, "export { active, counts, set } from 'virtual:switch';"].join('\n');
   const banner = { js: "import { createRequire as $createRequire } from 'node:module'; const require = $createRequire(import.meta.url);" };
   const define = { DIEWRIGHT_VERSION: '"0.0.0-test"' };
   const stdin = { contents, resolveDir: root, loader: 'ts' };
