@@ -158,6 +158,10 @@ describe('lists', () => {
     expect(near.length).toBeGreaterThan(0);
     const { rows } = listing('alloys', { rulebook, plant });
     for (const [id, designation] of near) expect(rows.find((row) => row['id'] === id)?.['designations']).not.toContain(designation);
+    for (const { id, designations } of Object.values(rulebook.alloys)) {
+      const own = designations.filter((one) => one.near !== true).map(({ system, code }) => `${system} ${code}`);
+      expect(rows.find((row) => row['id'] === id)?.['designations']).toEqual(own);
+    }
   });
 
   test('a limit that is switched off is listed as off', () => {

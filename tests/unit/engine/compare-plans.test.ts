@@ -113,6 +113,7 @@ describe('the same', () => {
         expect(sameData(data, JSON.parse(JSON.stringify(data)))).toBe(true);
         expect(sameData([data], [data, data])).toBe(false);
         expect(sameData({ data }, { data, more: 1 })).toBe(false);
+        expect([sameData({ data }, null), sameData(null, { data })]).toEqual([false, false]);
         expect(sameData({ data, at: 1 }, { data, at: 2 }, 'at')).toBe(true);
       }),
     );

@@ -12,6 +12,10 @@ describe('a figure beside its bound', () => {
     [80, 75, 'most', true],
     [75, 75, 'most', false],
     [74.999999999999, 75, 'least', false],
+    // The slack goes with the bound.
+    [999_999.9999, 1_000_000, 'least', false],
+    [999_999.9, 1_000_000, 'least', true],
+    [0.000_999, 0.001, 'least', true],
   ] as const)('%d held against %d as the %s', (value, bound, side, missed) => {
     expect(missesBound(of(value), of(bound), side)).toBe(missed);
   });

@@ -90,6 +90,14 @@ describe('faults of limits, at their line', () => {
     expect(faults.find((fault) => fault.code === code)?.message).toContain(message);
     expect(plan(limits(line)).plan).toBeUndefined();
   });
+  test('say what to write: a number, or the unit of the value', () => {
+    const fixOf = (line: string) => readPlantText({ name: 'hall.yaml', text: limits(line) }).map(({ fix }) => fix);
+    expect(fixOf('machine.cavities: { greatest: many }')).toEqual(['write a number']);
+    expect(fixOf('cycle.time: { greatest: 60 mm }')).toEqual(['write it in s or another unit of time']);
+  });
+  test('one figure may be both ends', () => {
+    expect(readPlantText({ name: 'hall.yaml', text: limits('cycle.time: { least: 60 s, greatest: 1 min }') })).toEqual([]);
+  });
   test('all of them are reported at once', () => {
     const faults = readPlantText({ name: 'hall.yaml', text: limits('clamp.used: { greatest: 85 % }', 'cycle.time: { greatest: 60 mm, least: 1 mm }') });
     expect(faults.map(({ code }) => code)).toEqual(['spec/unknown-limit', 'spec/wrong-dimension', 'spec/wrong-dimension']);

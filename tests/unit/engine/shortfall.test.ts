@@ -20,6 +20,7 @@ test('words, and bounds that are not above 0, cannot be measured', () => {
   expect(of('kind == "a"', { kind: 'b' })).toBeUndefined();
   expect(of('between < 0.5', { between: 2 })).toBeUndefined();
   expect(of('x <= y', { x: 1, y: 0 })).toBeUndefined();
+  expect(of('level >= least', { level: 0, least: 30 })).toBeUndefined();
   // Of what can be measured and what cannot, the measure counts.
   expect(of('kind == "a" && x <= 1.0', { kind: 'b', x: 1.5 })).toBeCloseTo(0.5, 12);
 });

@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import type { DieChange } from '../../../../src/engine/replan/change.ts';
 import { loadRulebook, type Rulebook } from '../../../../src/index.ts';
 import { replanPart } from '../../../../src/replan.ts';
+import { withoutFigures } from '../../../golden/changes.ts';
 
 let rulebook: Rulebook;
 beforeAll(async () => {
@@ -80,6 +81,15 @@ describe('what of a die can stay', () => {
     else expect(done.change?.after.castable).toBe(false);
   });
 
+  test('of several sizes the one decides that takes most of its tolerance', () => {
+    const rows = ['short, nominal: 40 mm, tolerance: 0.5 mm', 'long, nominal: 190 mm, tolerance: 0.5 mm', 'wide, nominal: 120 mm, tolerance: 0.6 mm'];
+    const several = PART.replace(/ {2}- \{ id: length.*\n/, rows.map((row) => `  - { id: ${row}, across: none }\n`).join(''));
+    const cavity = die(['pinned.shrink.allowance=0.75 %'], several).elements.find(({ id }) => id === 'replan.cavity');
+    const shift = cavity?.values.find(({ id }) => id === 'replan.shift-deciding')?.shown;
+    // 190 mm times 0.15 % of 0.5 mm is more than 120 mm times 0.15 % of 0.6 mm.
+    expect(shift !== undefined && 'value' in shift ? shift.value : undefined).toBeCloseTo(0.285, 9);
+  });
+
   test('without toleranced sizes the longest side is held against the usual tolerance', () => {
     const bare = PART.replace(/dimensions:\n.*\n/, '');
     expect(verdictOn(die(['pinned.shrink.allowance=0.9 %'], bare), 'replan.cavity')).toBe('recut');
@@ -105,6 +115,21 @@ describe('what of a die can stay', () => {
     const slow = die(['pinned.gate.area=180 mm2'], large);
     expect(verdictOn(fast, 'replan.gate')).toBe('recut');
     expect(verdictOn(slow, 'replan.gate')).toBe('weld or new gate insert');
+  });
+
+  test('what cannot be judged says why, and stays open', () => {
+    const bare = withoutFigures(rulebook, 'cooling/line');
+    const done = replanPart({
+      part: { name: 'cover.part.yaml', text: PART },
+      before: { rulebook: bare },
+      after: { rulebook: bare, set: ['pinned.gate.thickness=1.6 mm'] },
+      compare: { leastChange: 2, everyValue: false },
+      version: 'test',
+    });
+    const open = done.change?.die?.elements.filter(({ verdict }) => verdict === 'not judged') ?? [];
+    expect(open).toEqual([
+      { id: 'replan.cooling', title: 'Cooling lines', verdict: 'not judged', stays: false, because: 'needs replan.was-lines', values: [] },
+    ]);
   });
 
   test('every verdict tells its figures, but for those without any', () => {
