@@ -6,6 +6,7 @@ import { planDie } from '../../src/die.ts';
 import { type Compared, comparePlans, type Difference } from '../../src/engine/compare/plans.ts';
 import { planPart, type Rulebook, renderFigures, renderPlans } from '../../src/index.ts';
 import type { PlanRecord } from '../../src/spec/index.ts';
+import { withoutFigures } from '../without-figures.ts';
 
 /** Edits of a file, by path such as `holes[0].depth`; null takes the field out. */
 type Edits = Readonly<Record<string, unknown>>;
@@ -135,14 +136,6 @@ function printed(before: Printed, after: Printed): string[] {
 }
 
 const digestOf = (lines: readonly string[]): string => createHash('sha256').update(lines.join('\n')).digest('hex').slice(0, 12);
-
-/** The rules with a table in which every cell is empty. */
-export function withoutFigures(rulebook: Rulebook, id: string): Rulebook {
-  const table = rulebook.tables[id];
-  if (table === undefined) throw new Error(`there is no table ${id}`);
-  const rows = table.rows.map((row) => ({ ...row, cells: Object.fromEntries(Object.keys(row.cells).map((name) => [name, null])) }));
-  return { ...rulebook, tables: { ...rulebook.tables, [id]: { ...table, rows } } };
-}
 
 function lineOf(difference: Difference): string {
   if (difference.kind === 'finding') return `${difference.change} ${difference.severity} ${difference.id}: ${difference.message}`;

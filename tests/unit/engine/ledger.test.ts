@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { Refusal } from '../../../src/kernel/apply.ts';
 import { Traced } from '../../../src/kernel/traced.ts';
-import { withoutFigures } from '../../golden/changes.ts';
+import { withoutFigures } from '../../without-figures.ts';
 import { LEVER, rulebook, workTo } from './work-to.ts';
 
 const pin = (diameter: number, rules = rulebook) =>

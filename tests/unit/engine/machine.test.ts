@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { titleOf } from '../../../src/engine/step.ts';
 import { machineStep } from '../../../src/engine/steps/machine/index.ts';
-import { withoutFigures } from '../../golden/changes.ts';
+import { withoutFigures } from '../../without-figures.ts';
 import { figure, findingsOf, LEVER, LID, rulebook, type SmallPart, workTo } from './work-to.ts';
 
 const model = (part: SmallPart) => {

@@ -20,21 +20,17 @@ export function nearestMisses(tried: readonly Tried[]): Miss[] {
   const fewest = Math.min(...tried.map(({ candidate }) => candidate.cavities));
   const misses = tried
     // What was inferred from a larger machine is further off than that one.
-    .filter(({ candidate, stop, inferred }) => candidate.cavities === fewest && stop !== undefined && inferred !== true)
-    .map((entry): Miss => {
-      const { trial, reached } = entry;
-      const stop = entry.stop as Stop;
-      const failed = isFailure(stop) ? [stop] : [];
-      const broken = reached === 'whole' || trial === undefined ? [stop] : [...failed, ...brokenAll(workOn(trial, reached))];
-      return { tried: entry, broken, distance: broken.reduce((sum, { miss }) => sum + (miss ?? UNMEASURED), 0) };
+    .flatMap((entry): (Miss & { readonly failed: boolean })[] => {
+      const { candidate, trial, reached, stop, inferred } = entry;
+      if (candidate.cavities !== fewest || stop === undefined || inferred === true) return [];
+      const failed = stop.limit === undefined;
+      const broken = reached === 'whole' || trial === undefined ? [stop] : [...(failed ? [stop] : []), ...brokenAll(workOn(trial, reached))];
+      return [{ tried: entry, failed, broken, distance: broken.reduce((sum, { miss }) => sum + (miss ?? UNMEASURED), 0) }];
     });
   const size = ({ tried: { candidate } }: Miss): number => candidate.machine.lockingForce.value;
-  // What could not be worked out hides limits that the others are held against.
-  const hidden = ({ tried: { stop } }: Miss): number => Number(isFailure(stop as Stop));
   return misses.sort(
-    (a, b) => hidden(a) - hidden(b) || a.distance - b.distance || size(a) - size(b) || a.tried.candidate.plunger.value - b.tried.candidate.plunger.value,
+    (a, b) =>
+      // What could not be worked out hides limits that the others are held against.
+      Number(a.failed) - Number(b.failed) || a.distance - b.distance || size(a) - size(b) || a.tried.candidate.plunger.value - b.tried.candidate.plunger.value,
   );
 }
-
-/** Whether a candidate was not stopped by a limit but could not be worked out. */
-const isFailure = ({ limit }: Stop): boolean => limit === undefined;

@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import type { DieChange } from '../../../../src/engine/replan/change.ts';
 import { loadRulebook, type Rulebook } from '../../../../src/index.ts';
 import { replanPart } from '../../../../src/replan.ts';
-import { withoutFigures } from '../../../golden/changes.ts';
+import { withoutFigures } from '../../../without-figures.ts';
 
 let rulebook: Rulebook;
 beforeAll(async () => {
